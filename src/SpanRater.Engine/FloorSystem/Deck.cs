@@ -1,0 +1,26 @@
+namespace SpanRater;
+
+/// <summary>The deck and the trusses that carry it, as far as they decide how a vehicle is shared. Immutable.</summary>
+public sealed record Deck
+{
+    /// <summary>Number of trusses that carry the deck.</summary>
+    public int Trusses { get; init; } = 2;
+
+    /// <summary>Names of the two trusses, left and right as one looks along the span.</summary>
+    public IReadOnlyList<string> TrussNames { get; init; } = ["left", "right"];
+
+    /// <summary>Distance between the trusses, centre to centre [m]; null where none is given.</summary>
+    public double? TrussSpacing { get; init; }
+
+    /// <summary>Clear width between kerbs [m]; null where none is given.</summary>
+    public double? Roadway { get; init; }
+
+    /// <summary>Centre of the roadway from the middle between the trusses, right positive [m].</summary>
+    public double RoadwayOffset { get; init; }
+
+    /// <summary>Nearest a wheel line comes to a kerb [m]; 2 ft unless given.</summary>
+    public double WheelToKerb { get; init; } = 2 * 0.3048;
+
+    /// <summary>Share of one vehicle that one truss carries, presence factor included; null for the lever rule [-].</summary>
+    public double? TrussShare { get; init; }
+}

@@ -1,0 +1,24 @@
+namespace SpanRater;
+
+/// <summary>Load factor rating, LFR.</summary>
+internal sealed class LoadFactorRating : RatingMethod
+{
+    public override string Name => "LFR";
+
+    public override string FullName => "load factor rating";
+
+    public override string Source =>
+        "AASHTO Manual for Bridge Evaluation, 3rd ed. (2018), 6B.4.1 and 6B.4.3 (equation, A1 and A2); AASHTO Standard Specifications, " +
+        "17th ed. (2002), 3.8.2 (impact), 3.12 (presence); all from memory. Relieving dead load at 1.0 is common practice";
+
+    public override DeadFactors DeadFactors { get; } = new(1.3, 1.3, 1.0, 1.0);
+
+    protected override IReadOnlyList<double> PresenceFactors { get; } = [1.00, 1.00, 0.90, 0.75];
+
+    public override IReadOnlyList<RatingLevel> LevelsOf(VehicleClass vehicleClass, RatingSettings settings) => InventoryAndOperating(2.17, 1.3);
+
+    public override double Impact(double loadedLength) => ImpactByLength(loadedLength);
+
+    public override GivenCapacity CapacityFor(Sense sense, RatingLevel level) =>
+        sense == Sense.Tension ? GivenCapacity.Tension : GivenCapacity.Compression;
+}

@@ -1,0 +1,133 @@
+namespace SpanRater;
+
+/// <summary>How a rating row takes part in naming what governs.</summary>
+public enum Governance
+{
+    /// <summary>The lowest of these rows governs.</summary>
+    Governs,
+
+    /// <summary>Governs only where no row of the first kind was rated.</summary>
+    GovernsForWantOfOthers,
+
+    /// <summary>Has its own governing row.</summary>
+    Inventory,
+}
+
+/// <summary>A level at which a class of vehicles is rated.</summary>
+/// <param name="Name">inventory, operating, legal, emergency or permit.</param>
+/// <param name="LiveFactor">Factor on the live load [-]; null where a datum for it is missing.</param>
+/// <param name="Governance">How its rows take part in naming what governs.</param>
+public sealed record RatingLevel(string Name, double? LiveFactor, Governance Governance);
+
+/// <summary>Factors on dead load, by whether it adds to the effect sought or relieves it [-].</summary>
+/// <param name="Components">Components, adding.</param>
+/// <param name="WearingSurface">Wearing surface, adding.</param>
+/// <param name="RelievingComponents">Components, relieving.</param>
+/// <param name="RelievingWearingSurface">Wearing surface, relieving.</param>
+public sealed record DeadFactors(double Components, double WearingSurface, double RelievingComponents, double RelievingWearingSurface)
+{
+    /// <summary>The factored dead effect in the sense in which the two effects are positive.</summary>
+    /// <param name="components">Effect of the components, positive in the sense rated.</param>
+    /// <param name="wearingSurface">Effect of the wearing surface, positive in the sense rated.</param>
+    public double Factored(double components, double wearingSurface) =>
+        ((components < 0 ? RelievingComponents : Components) * components)
+        + ((wearingSurface < 0 ? RelievingWearingSurface : WearingSurface) * wearingSurface);
+}
+
+/// <summary>What holds for a class of vehicles in every method.</summary>
+/// <param name="HasImpact">False where no dynamic allowance is applied.</param>
+/// <param name="MostLanes">Lanes loaded at once; null for as many as fit.</param>
+/// <param name="HasPresence">False where no presence factor is applied.</param>
+public sealed record ClassRule(bool HasImpact, int? MostLanes, bool HasPresence);
+
+/// <summary>
+/// A rating method is one object: levels, factors, impact, presence and which capacity it takes, each with its source.
+/// Nothing else asks which method it is; a further method is a further file and a line in <see cref="All"/>.
+/// </summary>
+public abstract class RatingMethod
+{
+    /// <summary>The methods there are.</summary>
+    public static IReadOnlyList<RatingMethod> All { get; } =
+        [new LoadAndResistanceFactorRating(), new LoadFactorRating(), new AllowableStressRating()];
+
+    /// <summary>Short name: LRFR, LFR or ASR.</summary>
+    public abstract string Name { get; }
+
+    /// <summary>The name in words.</summary>
+    public abstract string FullName { get; }
+
+    /// <summary>The clauses that the factors are from, and whether from memory.</summary>
+    public abstract string Source { get; }
+
+    /// <summary>Factors on dead load.</summary>
+    public abstract DeadFactors DeadFactors { get; }
+
+    /// <summary>Presence factor by number of loaded lanes, from one lane up; the last holds for more [-].</summary>
+    protected abstract IReadOnlyList<double> PresenceFactors { get; }
+
+    /// <summary>The method of that short name, whatever its case, or null.</summary>
+    /// <param name="name">LRFR, LFR or ASR.</param>
+    public static RatingMethod? Find(string name) => All.FirstOrDefault(m => string.Equals(m.Name, name, StringComparison.OrdinalIgnoreCase));
+
+    /// <summary>The levels at which a class of vehicles is rated.</summary>
+    /// <param name="vehicleClass">The class.</param>
+    /// <param name="settings">What the bridge says: truck traffic, permit factor.</param>
+    public abstract IReadOnlyList<RatingLevel> LevelsOf(VehicleClass vehicleClass, RatingSettings settings);
+
+    /// <summary>The method's own dynamic allowance [-].</summary>
+    /// <param name="loadedLength">Length of the stretch of the member's own line that holds the vehicle [m].</param>
+    public abstract double Impact(double loadedLength);
+
+    /// <summary>The given capacity that the rating equation takes.</summary>
+    /// <param name="sense">Sense rated.</param>
+    /// <param name="level">Level rated.</param>
+    public abstract GivenCapacity CapacityFor(Sense sense, RatingLevel level);
+
+    /// <summary>Whether the live-load factor of a class rests on an unknown truck traffic.</summary>
+    /// <param name="vehicleClass">The class.</param>
+    public virtual bool UsesTruckTraffic(VehicleClass vehicleClass) => false;
+
+    /// <summary>Presence factor [-].</summary>
+    /// <param name="lanes">Loaded lanes, at least one.</param>
+    public double Presence(int lanes)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(lanes, 1);
+        return PresenceFactors[Math.Min(lanes, PresenceFactors.Count) - 1];
+    }
+
+    /// <summary>Impact, lanes and presence of a class.</summary>
+    /// <param name="vehicleClass">The class.</param>
+    public virtual ClassRule RuleOf(VehicleClass vehicleClass) => vehicleClass switch
+    {
+        VehicleClass.Emergency or VehicleClass.Farm => new ClassRule(HasImpact: true, MostLanes: 1, HasPresence: true),
+        VehicleClass.Permit => new ClassRule(HasImpact: true, MostLanes: 1, HasPresence: false),
+        VehicleClass.Maintenance => new ClassRule(HasImpact: false, MostLanes: 1, HasPresence: true),
+        _ => new ClassRule(HasImpact: true, MostLanes: null, HasPresence: true),
+    };
+
+    /// <summary>Dead-load factors with what the bridge sets in their place.</summary>
+    /// <param name="settings">What the bridge says.</param>
+    public DeadFactors DeadFactorsWith(RatingSettings settings)
+    {
+        ArgumentNullException.ThrowIfNull(settings);
+        return DeadFactors with
+        {
+            RelievingComponents = settings.RelievingComponents ?? DeadFactors.RelievingComponents,
+            RelievingWearingSurface = settings.RelievingWearingSurface ?? DeadFactors.RelievingWearingSurface,
+        };
+    }
+
+    /// <summary>
+    /// 50/(L + 125), at most 0.30, L in feet. Source: AASHTO Standard Specifications for Highway Bridges, 17th ed. (2002),
+    /// 3.8.2.1, from memory.
+    /// </summary>
+    /// <param name="loadedLength">Loaded length [m].</param>
+    protected static double ImpactByLength(double loadedLength) => Math.Min(0.30, 50 / ((loadedLength / 0.3048) + 125));
+
+    /// <summary>Every class at inventory and operating level.</summary>
+    /// <param name="inventory">Factor on the live load at inventory level [-].</param>
+    /// <param name="operating">Factor on the live load at operating level [-].</param>
+    /// <param name="governance">How the operating rows take part in naming what governs.</param>
+    protected static IReadOnlyList<RatingLevel> InventoryAndOperating(double inventory, double operating, Governance governance = Governance.Governs) =>
+        [new("inventory", inventory, Governance.Inventory), new("operating", operating, governance)];
+}

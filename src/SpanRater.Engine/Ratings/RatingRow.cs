@@ -1,0 +1,108 @@
+namespace SpanRater;
+
+/// <summary>What came of a rating.</summary>
+public enum RatingStatus
+{
+    /// <summary>There is a factor.</summary>
+    Rated,
+
+    /// <summary>The dead load alone uses up the capacity: the factor is 0.</summary>
+    DeadExceeds,
+
+    /// <summary>The vehicle has no effect in that sense: there is no factor, and none is infinite.</summary>
+    NotLoaded,
+
+    /// <summary>A datum is missing.</summary>
+    NotRated,
+
+    /// <summary>A member that only pulls has no compression rating.</summary>
+    Slack,
+
+    /// <summary>The truss cannot carry the vehicle at all, or no answer could be found.</summary>
+    Withheld,
+}
+
+/// <summary>Why a row is not rated.</summary>
+public abstract record NotRatedReason
+{
+    private NotRatedReason()
+    {
+    }
+
+    /// <summary>The member has no capacity in that sense.</summary>
+    /// <param name="Capacity">The capacity that would be needed.</param>
+    public sealed record NoCapacity(GivenCapacity Capacity) : NotRatedReason;
+
+    /// <summary>The vehicle's standard form has a lane load, which is not part of this rating.</summary>
+    /// <param name="Loading">Name of the standard loading.</param>
+    public sealed record LaneLoad(string Loading) : NotRatedReason;
+
+    /// <summary>The loading is made of several vehicles, which is not part of this rating.</summary>
+    /// <param name="Loading">Name of the loading.</param>
+    public sealed record SeveralVehicles(string Loading) : NotRatedReason;
+
+    /// <summary>A permit vehicle without a permit factor.</summary>
+    public sealed record NoPermitFactor() : NotRatedReason;
+
+    /// <summary>There is no lateral share.</summary>
+    /// <param name="Share">Why there is none.</param>
+    public sealed record NoShare(ShareOutcome Share) : NotRatedReason;
+}
+
+/// <summary>One rating: a member, a vehicle, a level and a sense, with all that led to the factor.</summary>
+public sealed record RatingRow
+{
+    /// <summary>Name of the truss; null where both are alike.</summary>
+    public string? Truss { get; init; }
+
+    /// <summary>Position of the member in <see cref="Truss.Members"/>.</summary>
+    public required int MemberIndex { get; init; }
+
+    /// <summary>The member.</summary>
+    public required Member Member { get; init; }
+
+    /// <summary>The vehicle or loading.</summary>
+    public required LiveLoad Vehicle { get; init; }
+
+    /// <summary>The level and its live-load factor.</summary>
+    public required RatingLevel Level { get; init; }
+
+    /// <summary>Sense rated.</summary>
+    public required Sense Sense { get; init; }
+
+    /// <summary>What came of it.</summary>
+    public required RatingStatus Status { get; init; }
+
+    /// <summary>Why it is not rated; null where it is.</summary>
+    public NotRatedReason? Reason { get; init; }
+
+    /// <summary>Capacity, a magnitude [N]; null where there is none.</summary>
+    public double? Capacity { get; init; }
+
+    /// <summary>Force from the components' dead load, tension positive [N].</summary>
+    public double DeadComponents { get; init; }
+
+    /// <summary>Force from the wearing surface, tension positive [N].</summary>
+    public double DeadWearing { get; init; }
+
+    /// <summary>Factored dead effect, positive in the sense rated [N].</summary>
+    public double FactoredDead { get; init; }
+
+    /// <summary>Share of the vehicle; null where there is none.</summary>
+    public LateralShare? Share { get; init; }
+
+    /// <summary>Peak of the whole vehicle on one truss, without impact; null where there is none.</summary>
+    public Peak? Peak { get; init; }
+
+    /// <summary>Live force: peak × share, tension positive, without impact or load factor [N]; null where none was found.</summary>
+    public double? Live { get; init; }
+
+    /// <summary>Length of the stretch of the line that holds the vehicle [m]; null where there is no live effect.</summary>
+    public double? LoadedLength { get; init; }
+
+    /// <summary>Dynamic allowance [-]; null where there is no live effect.</summary>
+    public double? Impact { get; init; }
+
+    /// <summary>Rating factor [-]; null where there is none.</summary>
+    public double? Factor { get; init; }
+}

@@ -1,0 +1,45 @@
+namespace SpanRater;
+
+/// <summary>Something assumed, or done in place of what was asked, that the reader of a rating must see.</summary>
+public abstract record Stamp
+{
+    private Stamp()
+    {
+    }
+
+    /// <summary>There is no wearing surface: case DW is not given.</summary>
+    public sealed record NoWearingSurface() : Stamp;
+
+    /// <summary>Truck traffic is not given: the live-load factor for the heaviest traffic is used.</summary>
+    /// <param name="LiveFactor">The factor used [-].</param>
+    public sealed record UnknownTruckTraffic(double LiveFactor) : Stamp;
+
+    /// <summary>Given capacities are used as they stand.</summary>
+    public sealed record GivenCapacities() : Stamp;
+
+    /// <summary>The dynamic allowance was given and replaces the method's own.</summary>
+    /// <param name="Impact">The allowance [-].</param>
+    public sealed record GivenImpact(double Impact) : Stamp;
+
+    /// <summary>The share of a truss was given and replaces the lever rule.</summary>
+    /// <param name="Share">The share [-].</param>
+    public sealed record GivenShare(double Share) : Stamp;
+
+    /// <summary>A vehicle stands nearer to the kerb than asked, since it does not fit otherwise.</summary>
+    /// <param name="Vehicle">The vehicle.</param>
+    /// <param name="WheelToKerb">Distance used [m].</param>
+    public sealed record NearerToKerb(string Vehicle, double WheelToKerb) : Stamp;
+
+    /// <summary>The roadway has more lanes than vehicles of this width fit abreast: fewer were loaded.</summary>
+    /// <param name="Vehicle">The vehicle.</param>
+    /// <param name="Lanes">Lanes of the roadway.</param>
+    /// <param name="Loaded">Vehicles that fit abreast.</param>
+    public sealed record FewerAbreast(string Vehicle, int Lanes, int Loaded) : Stamp;
+
+    /// <summary>Emergency vehicles are rated alone on the bridge.</summary>
+    public sealed record EmergencyAlone() : Stamp;
+
+    /// <summary>Impact is left out for a class of vehicles.</summary>
+    /// <param name="Class">The class.</param>
+    public sealed record NoImpact(VehicleClass Class) : Stamp;
+}

@@ -1,0 +1,70 @@
+namespace SpanRater;
+
+/// <summary>
+/// The exact search for the peaks of a train on influence lines that are straight between given stations. Between the
+/// positions at which an axle stands on a station the response is straight, so the peaks are among those positions; all of
+/// them are visited, in both directions, with no step size. Where a gap may vary they are at its limits, or where an axle
+/// ahead of it and an axle behind it both stand on stations. Nothing here knows of a truss. Immutable; safe to share.
+/// </summary>
+/// <remarks>
+/// Source: the response of straight pieces to point loads is straight between its breakpoints, so that a maximum of a
+/// linear function over a polyhedron is at a vertex (any text on linear programming). Relieving axles left out make each
+/// axle's effect convex, which moves no maximum off a vertex.
+/// </remarks>
+public sealed class RollingPlan
+{
+    /// <summary>An axle closer to a panel point than this part of the deck's length stands on it [-].</summary>
+    internal const double OnPanelPoint = 1e-9;
+
+    /// <summary>Effects closer than this part of the train's weight are equal, and one below it is zero [-].</summary>
+    private const double EqualEffect = 1e-9;
+
+    private readonly double[] stations;
+    private readonly List<Arrangement> arrangements;
+
+    /// <summary>Prepares the search for one train on one deck.</summary>
+    /// <param name="stations">x of the panel points, strictly increasing, at least two [m].</param>
+    /// <param name="train">The train.</param>
+    public RollingPlan(IReadOnlyList<double> stations, AxleTrain train)
+    {
+        ArgumentNullException.ThrowIfNull(train);
+        this.stations = DeckStations.Checked(stations);
+        Train = train;
+        arrangements = Arrangement.All(this.stations, train);
+    }
+
+    /// <summary>The train.</summary>
+    public AxleTrain Train { get; }
+
+    /// <summary>The largest effect of the train in each sense.</summary>
+    /// <param name="line">An influence line over the same stations.</param>
+    /// <exception cref="ArgumentException">The line has other stations.</exception>
+    public PeakPair PeaksOf(InfluenceLine line)
+    {
+        ArgumentNullException.ThrowIfNull(line);
+        if (!line.Stations.SequenceEqual(stations))
+        {
+            throw new ArgumentException("The influence line must have the stations that the plan was made for.", nameof(line));
+        }
+
+        double[] ordinates = [.. line.Ordinates];
+        return new PeakPair(Search(ordinates, 1), Search(ordinates, -1));
+    }
+
+    private Peak? Search(double[] ordinates, double sign)
+    {
+        if (!ordinates.Any(y => sign * y > 0))
+        {
+            return null;
+        }
+
+        bool leaveOut = Train.RelievingAxles == RelievingAxles.LeftOut;
+        var search = new PeakSearch(EqualEffect * Train.Weight);
+        foreach (Arrangement arrangement in arrangements)
+        {
+            arrangement.Search(ordinates, sign, leaveOut, search);
+        }
+
+        return search.Result(ordinates, sign, leaveOut);
+    }
+}

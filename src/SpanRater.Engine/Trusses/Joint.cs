@@ -1,0 +1,9 @@
+namespace SpanRater;
+
+/// <summary>A frictionless pin where members meet.</summary>
+/// <param name="Name">Name, unique in the truss.</param>
+/// <param name="X">Distance along the span, right positive [m].</param>
+/// <param name="Y">Height, up positive [m].</param>
+/// <param name="Support">How the ground holds the joint; null where it does not.</param>
+/// <param name="IsPanelPoint">True where the deck's load reaches the truss.</param>
+public sealed record Joint(string Name, double X, double Y, Support? Support = null, bool IsPanelPoint = false);

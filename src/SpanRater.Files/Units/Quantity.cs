@@ -1,0 +1,32 @@
+namespace SpanRater.Files;
+
+/// <summary>The kinds of quantity that files and tables hold.</summary>
+public enum Quantity
+{
+    /// <summary>A plain number.</summary>
+    Number,
+
+    /// <summary>Length, SI unit metre.</summary>
+    Length,
+
+    /// <summary>Force, SI unit newton.</summary>
+    Force,
+
+    /// <summary>Angle; kept in degrees.</summary>
+    Angle,
+
+    /// <summary>Area, SI unit square metre.</summary>
+    Area,
+
+    /// <summary>Stress or pressure, SI unit pascal.</summary>
+    Stress,
+
+    /// <summary>Force per length, SI unit newton per metre.</summary>
+    LineLoad,
+
+    /// <summary>Moment, SI unit newton metre.</summary>
+    Moment,
+
+    /// <summary>Weight per volume, SI unit newton per cubic metre.</summary>
+    UnitWeight,
+}
