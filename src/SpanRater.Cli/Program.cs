@@ -1,1 +1,6 @@
-System.Console.WriteLine("x");
+using System.Globalization;
+using SpanRater.Cli;
+
+CultureInfo.DefaultThreadCurrentCulture = CultureInfo.InvariantCulture;
+CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
+return CommandLineProgram.Run(args, Surroundings.OfThisProcess());

@@ -1,0 +1,84 @@
+using System.CommandLine;
+using System.CommandLine.Invocation;
+using System.CommandLine.Parsing;
+using System.Text;
+using SpanRater.Cli.Commands;
+using SpanRater.Files;
+
+namespace SpanRater.Cli;
+
+/// <summary>The program <c>spanrater</c>: reads arguments, calls, prints.</summary>
+public static class CommandLineProgram
+{
+    /// <summary>Runs one command line.</summary>
+    /// <param name="args">The arguments, without the program's name.</param>
+    /// <param name="surroundings">Where it reads and writes.</param>
+    /// <returns>The exit status.</returns>
+    public static int Run(IReadOnlyList<string> args, Surroundings surroundings)
+    {
+        ArgumentNullException.ThrowIfNull(args);
+        ArgumentNullException.ThrowIfNull(surroundings);
+        try
+        {
+            RootCommand root = Root(surroundings);
+            ParseResult parsed = root.Parse(args);
+            if (parsed.Errors.Count > 0 && parsed.Action is ParseErrorAction)
+            {
+                SayWhatIsWrong(parsed, surroundings.Error);
+                return ExitStatus.Refused;
+            }
+
+            using var output = new StringWriter { NewLine = "\n" };
+            int status = parsed.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false, Output = output, Error = surroundings.Error });
+            surroundings.Output.Write(Encoding.UTF8.GetBytes(output.ToString()));
+            surroundings.Output.Flush();
+            return status;
+        }
+        catch (RefusedException e)
+        {
+            surroundings.Error.WriteLine(e.Message);
+            return ExitStatus.Refused;
+        }
+        catch (Exception e) when (e is not OutOfMemoryException)
+        {
+            surroundings.Error.WriteLine($"spanrater: a fault of the program itself, not of your input: {e.GetType().Name}: {e.Message} Nothing was written. Please report it with the command you typed.");
+            return ExitStatus.ProgramFault;
+        }
+    }
+
+    private static RootCommand Root(Surroundings surroundings)
+    {
+        var root = new RootCommand(
+            "Rates old truss bridges: influence lines, axle trains rolled over exactly, and the rating factor of every member. "
+            + Words.Caution);
+        root.Add(CheckCommand.Make(surroundings));
+        root.Add(ForcesCommand.Make(surroundings));
+        root.Add(InfluenceCommand.Make(surroundings));
+        root.Add(RollCommand.Make(surroundings));
+        root.Add(RateCommand.Make(surroundings));
+        root.Add(VehiclesCommand.Make(surroundings));
+        root.Add(CompletionCommand.Make(surroundings));
+        return root;
+    }
+
+    private static void SayWhatIsWrong(ParseResult parsed, TextWriter error)
+    {
+        Command command = parsed.CommandResult.Command;
+        foreach (ParseError each in parsed.Errors)
+        {
+            error.WriteLine($"spanrater: {each.Message.TrimEnd('.')}.");
+        }
+
+        IEnumerable<string> words = command.Subcommands.Select(c => c.Name).Concat(command.Options.Select(o => o.Name));
+        foreach (string token in parsed.UnmatchedTokens)
+        {
+            if (NearestName.Find(token, words) is { } name)
+            {
+                error.WriteLine($"spanrater: did you mean {name}?");
+            }
+        }
+
+        string path = command is RootCommand ? "spanrater" : $"spanrater {command.Name}";
+        error.WriteLine($"See: {path} --help");
+    }
+}

@@ -1,0 +1,66 @@
+using SpanRater.Cli.Terminal;
+using SpanRater.Files;
+
+namespace SpanRater.Cli.Commands;
+
+/// <summary>Delivers a result page: as text, CSV or JSON, on the terminal or in a file, with its picture. All is made before any of it is written.</summary>
+internal sealed record Answer(Surroundings Surroundings, string? Format, string? OutFile)
+{
+    public int Deliver(ResultPage page, DisplayUnits units, string? pictureFile = null, Func<byte[]>? picture = null)
+    {
+        byte[] bytes = (Format ?? FormatOf(OutFile)) switch
+        {
+            "csv" => ResultFormats.Csv(page, units),
+            "json" => ResultFormats.Json(page),
+            _ when OutFile is null => TextPage.Write(page, units, Surroundings.TerminalWidth, Surroundings.Colour),
+            _ => TextPage.Write(page, units, null, colour: false),
+        };
+        byte[]? drawn = pictureFile is null ? null : picture?.Invoke();
+        if (drawn is not null)
+        {
+            WriteFile(pictureFile!, drawn);
+        }
+
+        if (OutFile is null)
+        {
+            Surroundings.Output.Write(bytes);
+            Surroundings.Output.Flush();
+        }
+        else
+        {
+            WriteFile(OutFile, bytes);
+        }
+
+        if (pictureFile is not null && drawn is null)
+        {
+            Surroundings.Error.WriteLine($"{pictureFile}: not drawn, since there is no answer to draw.");
+        }
+
+        return page.IsAnswer ? ExitStatus.Done : ExitStatus.NoAnswer;
+    }
+
+    private static string FormatOf(string? file) => Path.GetExtension(file ?? "").ToUpperInvariant() switch
+    {
+        ".CSV" => "csv",
+        ".JSON" => "json",
+        _ => "text",
+    };
+
+    private static void WriteFile(string path, byte[] bytes)
+    {
+        try
+        {
+            WholeFile.Write(path, bytes);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        {
+            string why = e switch
+            {
+                DirectoryNotFoundException => "its folder is not there",
+                UnauthorizedAccessException => "access is denied",
+                _ => e.Message.TrimEnd('.'),
+            };
+            throw new RefusedException($"{path}: cannot be written: {why}.");
+        }
+    }
+}

@@ -1,0 +1,51 @@
+using SpanRater.Files;
+
+namespace SpanRater.Cli.Commands;
+
+/// <summary>Reads what a command line names, or ends the command with every fault found.</summary>
+internal static class BridgeInput
+{
+    /// <summary>The bridge. Warnings go to the error writer unless the command prints them itself.</summary>
+    public static BridgeReading Read(string folder, IReadOnlyList<string> catalogues, TextWriter? warnings)
+    {
+        BridgeReading reading = BridgeFolder.Read(folder, catalogues);
+        if (reading.Bridge is null)
+        {
+            throw new RefusedException([.. reading.Findings.All.Select(f => f.ToString())]);
+        }
+
+        foreach (Finding finding in reading.Findings.All)
+        {
+            warnings?.WriteLine(finding.ToString());
+        }
+
+        return reading;
+    }
+
+    /// <summary>The catalogue alone.</summary>
+    public static Catalogue ReadCatalogue(IReadOnlyList<string> paths)
+    {
+        var findings = new FindingList();
+        Catalogue catalogue = Catalogue.Read(paths, null, findings);
+        return findings.HasErrors ? throw new RefusedException([.. findings.All.Select(f => f.ToString())]) : catalogue;
+    }
+
+    /// <summary>What a name on the command line means.</summary>
+    public static LiveLoad Find(this Catalogue catalogue, string name, string option) =>
+        catalogue.Find(name)
+        ?? throw new RefusedException($"{option} \"{name}\": no catalogue has that vehicle.{NearestName.Question(name, catalogue.Names)} List them with: spanrater vehicles");
+
+    /// <summary>Position of a member named on the command line.</summary>
+    public static int FindMemberOr(this Truss truss, string name) =>
+        truss.FindMember(name)
+        ?? throw new RefusedException($"--member \"{name}\": members.csv has no such member.{NearestName.Question(name, truss.Members.Select(m => m.Name))}");
+
+    /// <summary>The units asked for, else those of the folder.</summary>
+    public static DisplayUnits UnitsFor(string? asked, DisplayUnits unset) =>
+        asked switch
+        {
+            "us" => DisplayUnits.Us,
+            "si" => DisplayUnits.Si,
+            _ => unset,
+        };
+}

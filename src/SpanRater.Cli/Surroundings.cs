@@ -1,0 +1,18 @@
+namespace SpanRater.Cli;
+
+/// <summary>Where a run of the program reads and writes.</summary>
+/// <param name="Output">Takes the bytes of the answer.</param>
+/// <param name="Error">Takes messages.</param>
+/// <param name="TerminalWidth">Characters a line of the terminal holds; null where the output is piped, and nothing is ever wrapped.</param>
+/// <param name="Colour">Whether the output may be coloured.</param>
+public sealed record Surroundings(Stream Output, TextWriter Error, int? TerminalWidth, bool Colour)
+{
+    /// <summary>The console of this process. Colour is off where NO_COLOR is set or the output is piped.</summary>
+    public static Surroundings OfThisProcess()
+    {
+        Console.OutputEncoding = new System.Text.UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
+        bool piped = Console.IsOutputRedirected;
+        bool colour = !piped && string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR"));
+        return new Surroundings(Console.OpenStandardOutput(), Console.Error, piped ? null : Math.Max(40, Console.WindowWidth), colour);
+    }
+}

@@ -1,0 +1,86 @@
+using System.Text;
+using SpanRater.Files;
+using Spectre.Console;
+using Spectre.Console.Rendering;
+
+namespace SpanRater.Cli.Terminal;
+
+/// <summary>Writes a result page as text: on a terminal with its width and colour, piped plain and never wrapped or shortened.</summary>
+internal static class TextPage
+{
+    /// <summary>Wider than any line: what is piped is never wrapped.</summary>
+    private const int NoLimit = 100_000;
+
+    public static byte[] Write(ResultPage page, DisplayUnits units, int? terminalWidth, bool colour)
+    {
+        using var writer = new StringWriter { NewLine = "\n" };
+        IAnsiConsole console = AnsiConsole.Create(new AnsiConsoleSettings
+        {
+            Ansi = colour ? AnsiSupport.Yes : AnsiSupport.No,
+            ColorSystem = colour ? ColorSystemSupport.Standard : ColorSystemSupport.NoColors,
+            Interactive = InteractionSupport.No,
+            Out = new AnsiConsoleOutput(writer),
+        });
+        foreach (ResultBlock block in page.Blocks)
+        {
+            if (block is ResultBlock.Grid { Content: var content })
+            {
+                // A table keeps its width: a terminal that is too narrow scrolls or wraps whole lines, and no cell is cut.
+                console.Profile.Width = NoLimit;
+                console.Write(Grid(content, units));
+            }
+            else
+            {
+                console.Profile.Width = terminalWidth ?? NoLimit;
+                console.Write(Prose(block));
+
+                // Prose does not end its line; a table does.
+                console.WriteLine();
+            }
+
+            console.WriteLine();
+        }
+
+        string text = string.Join('\n', writer.ToString().Replace("\r\n", "\n", StringComparison.Ordinal).Split('\n').Select(l => l.TrimEnd()));
+        return Encoding.UTF8.GetBytes(text.TrimEnd('\n') + "\n");
+    }
+
+    private static IRenderable Prose(ResultBlock block) => block switch
+    {
+        ResultBlock.Heading h => new Text(h.Text, new Style(decoration: Decoration.Bold | Decoration.Underline)),
+        ResultBlock.Paragraph p => new Text(p.Text, p.Strong ? new Style(decoration: Decoration.Bold) : Style.Plain),
+        ResultBlock.Items i => new Rows(
+            (IEnumerable<IRenderable>)[new Text(i.Lead, new Style(decoration: Decoration.Bold)), .. i.Entries.Select(e => new Padder(new Text("- " + e), new Padding(2, 0, 0, 0)))]),
+        _ => throw new ArgumentOutOfRangeException(nameof(block), block, "Every kind of block has a look."),
+    };
+
+    private static Table Grid(ResultTable content, DisplayUnits units)
+    {
+        var table = new Table { Border = new RuledBorder(), UseSafeBorder = false };
+        IReadOnlyList<string> headings = content.Headings(units);
+        for (int c = 0; c < headings.Count; c++)
+        {
+            var column = new TableColumn(new Text(headings[c], new Style(decoration: Decoration.Bold))) { NoWrap = true, Padding = new Padding(0, 0, 2, 0) };
+            column.Alignment = content.Columns[c].Quantity is null && content.Columns[c].Heading is not ("factor" or "lowest factor") ? Justify.Left : Justify.Right;
+            table.AddColumn(column);
+        }
+
+        foreach (IReadOnlyList<object?> row in content.Rows)
+        {
+            table.AddRow(row.Select((cell, c) => new Text(ResultTable.Text(cell, content.Columns[c], units))));
+        }
+
+        return table;
+    }
+
+    /// <summary>One rule under the headings and nothing else.</summary>
+    private sealed class RuledBorder : TableBorder
+    {
+        public override string GetPart(TableBorderPart part) => part switch
+        {
+            TableBorderPart.HeaderBottom => "─",
+            TableBorderPart.HeaderBottomSeparator => "─",
+            _ => "",
+        };
+    }
+}

@@ -1,0 +1,144 @@
+using System.Globalization;
+using System.Text.Json;
+
+namespace SpanRater.Files;
+
+/// <summary>What <c>check</c> says: whether it is a truss, determinate and stable, and what deserves a second look.</summary>
+public static class CheckPage
+{
+    /// <summary>Makes the page.</summary>
+    /// <param name="bridge">The bridge.</param>
+    /// <param name="findings">What its reading found.</param>
+    /// <param name="units">The units to show.</param>
+    public static ResultPage Of(Bridge bridge, FindingList findings, DisplayUnits units)
+    {
+        ArgumentNullException.ThrowIfNull(bridge);
+        ArgumentNullException.ThrowIfNull(findings);
+        Truss truss = bridge.Truss;
+        Stability stability = Stability.Of(truss);
+        Refusal? refusal = DeterminateTruss.Of(truss).Refusal;
+        var facts = Facts(bridge, stability, units);
+        var blocks = new List<ResultBlock>
+        {
+            new ResultBlock.Heading($"{bridge.Name}: check"),
+            new ResultBlock.Paragraph(Verdict(stability), Strong: stability.Verdict != StabilityVerdict.Determinate),
+        };
+        if (refusal is not null)
+        {
+            blocks.Add(new ResultBlock.Paragraph(RefusalWording.Sentence(refusal, truss), Strong: true));
+        }
+
+        blocks.Add(new ResultBlock.Grid(new ResultTable(
+            [new ResultColumn("what"), new ResultColumn("value")],
+            [.. facts.Select(f => (IReadOnlyList<object?>)[f.What, f.Value])])));
+        if (findings.All.Count > 0)
+        {
+            blocks.Add(new ResultBlock.Items("Worth a second look:", [.. findings.All.Select(f => f.ToString())]));
+        }
+
+        return new ResultPage(
+            blocks,
+            new ResultTable(
+                [new ResultColumn("what"), new ResultColumn("value")],
+                [
+                    ["verdict", Word(stability.Verdict)],
+                    .. facts.Select(f => (IReadOnlyList<object?>)[f.What, f.Value]),
+                    .. findings.All.Select(f => (IReadOnlyList<object?>)["finding", f.ToString()]),
+                ]),
+            [],
+            json => Write(json, bridge, stability, refusal, findings),
+            IsAnswer: stability.Verdict != StabilityVerdict.Mechanism);
+    }
+
+    private static string Word(StabilityVerdict verdict) => verdict switch
+    {
+        StabilityVerdict.Determinate => "determinate",
+        StabilityVerdict.Redundant => "redundant",
+        _ => "mechanism",
+    };
+
+    private static string Verdict(Stability s) => s.Verdict switch
+    {
+        StabilityVerdict.Determinate => $"It is a truss, it stands, and statics alone gives every force. {RefusalWording.Count(s)}",
+        StabilityVerdict.Redundant => $"It is a truss and it stands, with {s.Redundancy} member{(s.Redundancy == 1 ? "" : "s")} or reaction{(s.Redundancy == 1 ? "" : "s")} more than statics can find.",
+        _ => "It is not a truss that stands: part of it can move.",
+    };
+
+    private static List<(string What, string Value)> Facts(Bridge bridge, Stability s, DisplayUnits units)
+    {
+        Truss truss = bridge.Truss;
+        string length = units.Symbol(Quantity.Length);
+        var facts = new List<(string, string)>
+        {
+            ("joints", truss.Joints.Count.ToString(CultureInfo.InvariantCulture)),
+            ("members", truss.Members.Count.ToString(CultureInfo.InvariantCulture)),
+            ("reactions", s.ReactionCount.ToString(CultureInfo.InvariantCulture)),
+            ("equations", s.EquationCount.ToString(CultureInfo.InvariantCulture)),
+            ("rank", s.Rank.ToString(CultureInfo.InvariantCulture)),
+            ("panel points", truss.PanelPoints.Count == 0 ? "none: no deck to load" : string.Join(" ", truss.PanelPoints.Select(p => truss.Joints[p].Name))),
+        };
+        if (truss.PanelPoints.Count >= 2)
+        {
+            facts.Add(("deck length", $"{ResultTable.Figure(units.From(Quantity.Length, truss.Stations[^1] - truss.Stations[0]), 2)} {length}"));
+        }
+
+        if (s.Condition is { } condition)
+        {
+            facts.Add(("condition number", condition.ToString("0.0", CultureInfo.InvariantCulture)));
+        }
+
+        int rods = truss.Members.Count(m => m.TensionOnly);
+        if (rods > 0)
+        {
+            facts.Add(("members that only pull", rods.ToString(CultureInfo.InvariantCulture)));
+        }
+
+        facts.Add(("load cases", bridge.Cases.Count == 0 ? "none" : string.Join(" ", bridge.Cases.Select(c => c.Name))));
+        return facts;
+    }
+
+    private static void Write(Utf8JsonWriter json, Bridge bridge, Stability s, Refusal? refusal, FindingList findings)
+    {
+        json.WriteString("bridge", bridge.Name);
+        json.WriteString("verdict", Word(s.Verdict));
+        json.WriteNumber("joints", bridge.Truss.Joints.Count);
+        json.WriteNumber("members", s.MemberCount);
+        json.WriteNumber("reactions", s.ReactionCount);
+        json.WriteNumber("equations", s.EquationCount);
+        json.WriteNumber("rank", s.Rank);
+        json.WriteNumberOrNull("condition", s.Condition);
+        WriteNames(json, "movingJoints", s.MovingJoints.Select(j => bridge.Truss.Joints[j].Name));
+        WriteNames(json, "redundantAmong", s.StressedMembers.Select(m => bridge.Truss.Members[m].Name));
+        WriteNames(json, "panelPoints", bridge.Truss.PanelPoints.Select(p => bridge.Truss.Joints[p].Name));
+        WriteNames(json, "cases", bridge.Cases.Select(c => c.Name));
+        if (refusal is not null)
+        {
+            json.WriteRefusal(refusal, bridge.Truss);
+        }
+
+        json.WriteStartArray("findings");
+        foreach (Finding finding in findings.All)
+        {
+            json.WriteStartObject();
+            json.WriteString("severity", finding.Severity == FindingSeverity.Error ? "error" : "warning");
+            json.WriteString("file", finding.Where.File);
+            json.WriteNumberOrNull("line", finding.Where.Line);
+            json.WriteNumberOrNull("column", finding.Where.Column);
+            json.WriteString("text", finding.What);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void WriteNames(Utf8JsonWriter json, string name, IEnumerable<string> names)
+    {
+        json.WriteStartArray(name);
+        foreach (string each in names)
+        {
+            json.WriteStringValue(each);
+        }
+
+        json.WriteEndArray();
+    }
+}

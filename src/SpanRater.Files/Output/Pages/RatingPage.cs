@@ -1,0 +1,262 @@
+using System.Globalization;
+using System.Text.Json;
+
+namespace SpanRater.Files;
+
+/// <summary>What <c>rate</c> says: what governs, what is not rated, and the factor of every member, vehicle, level and sense.</summary>
+public static class RatingPage
+{
+    private const string Part = "truss member";
+
+    private static readonly ResultColumn[] Columns =
+    [
+        new("truss"), new("part"), new("member"), new("vehicle"), new("beside"), new("level"), new("effect"), new("sense"), new("mode"), new("status"),
+        new("capacity", Quantity.Force), new("dead components", Quantity.Force), new("dead wearing", Quantity.Force), new("live", Quantity.Force),
+        new("impact", Quantity.Number, 3), new("factor", Quantity.Number), new("reason"),
+    ];
+
+    /// <summary>The page of a rating.</summary>
+    /// <param name="rating">The rating.</param>
+    /// <param name="units">The units to show.</param>
+    /// <param name="everyRow">True to print every row; else the lowest of each member and sense.</param>
+    public static ResultPage Of(BridgeRating rating, DisplayUnits units, bool everyRow)
+    {
+        ArgumentNullException.ThrowIfNull(rating);
+        ArgumentNullException.ThrowIfNull(units);
+        List<string> notRated = NotRated(rating, units);
+        string governing = Governing(rating);
+        var blocks = new List<ResultBlock>
+        {
+            new ResultBlock.Heading($"{rating.Bridge.Name}: {rating.Method.FullName} ({rating.Method.Name})"),
+            new ResultBlock.Paragraph(governing, Strong: rating.Governing is not { Factor: >= 1 }),
+            new ResultBlock.Paragraph(Words.TrussOnly, Strong: true),
+        };
+        if (notRated.Count > 0)
+        {
+            blocks.Add(new ResultBlock.Items("Not rated:", notRated));
+        }
+
+        if (rating.GoverningInventory is { } inventory)
+        {
+            blocks.Add(new ResultBlock.Paragraph($"Lowest at inventory level: {Row(inventory)}."));
+        }
+
+        blocks.Add(new ResultBlock.Heading("Lowest factor of each vehicle"));
+        blocks.Add(new ResultBlock.Grid(ByVehicle(rating)));
+        if (everyRow)
+        {
+            blocks.Add(new ResultBlock.Heading("Every rating, the lowest first"));
+            blocks.Add(new ResultBlock.Grid(Table(rating.Rows)));
+        }
+        else
+        {
+            blocks.Add(new ResultBlock.Heading("Lowest factor of each member and sense"));
+            blocks.Add(new ResultBlock.Grid(Table(LowestOfEach(rating))));
+            blocks.Add(new ResultBlock.Paragraph(string.Create(CultureInfo.InvariantCulture, $"Of {rating.Rows.Count} rows; --all prints every one, and CSV and JSON hold them.")));
+        }
+
+        blocks.Add(new ResultBlock.Items("Assumed, or done in place of what was asked:", [.. rating.Stamps.Select(s => RatingWording.Of(s, units))]));
+        blocks.Add(new ResultBlock.Paragraph($"Factors are from {rating.Method.Source}."));
+        blocks.Add(new ResultBlock.Paragraph(string.Create(CultureInfo.InvariantCulture, $"Forces: tension positive; live with share and presence, without impact and load factor. Largest residual {rating.Residual:0.0e+0}.")));
+        blocks.Add(new ResultBlock.Paragraph(Words.Caution, Strong: true));
+        return new ResultPage(
+            blocks,
+            new ResultTable(Columns, [.. rating.Rows.Select(r => CsvRow(r, units))]),
+            [governing, Words.TrussOnly, .. notRated.Select(n => $"Not rated: {n}"), .. rating.Stamps.Select(s => RatingWording.Of(s, units)), Words.Caution],
+            json => Write(json, rating),
+            IsAnswer: rating.Rows.Any(r => r.Factor is not null));
+    }
+
+    /// <summary>The page of a rating that is refused.</summary>
+    /// <param name="bridge">The bridge.</param>
+    /// <param name="method">The method.</param>
+    /// <param name="refusal">Why.</param>
+    public static ResultPage Refused(Bridge bridge, RatingMethod method, Refusal refusal)
+    {
+        ArgumentNullException.ThrowIfNull(bridge);
+        ArgumentNullException.ThrowIfNull(method);
+        string why = RefusalWording.Sentence(refusal, bridge.Truss);
+        return new ResultPage(
+            [
+                new ResultBlock.Heading($"{bridge.Name}: {method.FullName} ({method.Name})"),
+                new ResultBlock.Paragraph($"Nothing is rated. {why}", Strong: true),
+                new ResultBlock.Paragraph(Words.Caution, Strong: true),
+            ],
+            new ResultTable(Columns, []),
+            [$"Nothing is rated. {why}", Words.Caution],
+            json =>
+            {
+                json.WriteString("bridge", bridge.Name);
+                json.WriteString("method", method.Name);
+                json.WriteString("caution", Words.Caution);
+                json.WriteStartArray("ratings");
+                json.WriteEndArray();
+                json.WriteStartArray("notRated");
+                json.WriteEndArray();
+                json.WriteNull("governing");
+                json.WriteNull("governingMember");
+                json.WriteNull("governingInventory");
+                json.WriteRefusal(refusal, bridge.Truss);
+            },
+            IsAnswer: false);
+    }
+
+    private static string Governing(BridgeRating rating) => rating.Governing switch
+    {
+        { Status: RatingStatus.DeadExceeds } row => $"Governing: {Row(row)}: the dead load alone exceeds the capacity. Check the inputs; if they are true, treat the bridge as closed until an engineer has reviewed it.",
+        { Factor: < 1 } row => $"Governing: {Row(row)}. A factor below 1: the vehicle is too heavy for this member as entered.",
+        { } row => $"Governing: {Row(row)}.",
+        null => "Nothing governs: no member is rated.",
+    };
+
+    private static string Row(RatingRow row) =>
+        $"{row.Member.Name} in {Words.Of(row.Sense)} under {row.Vehicle.Name} at {row.Level.Name} level, rating factor {Words.Factor(row.Factor)}{(row.Truss is null ? "" : $" ({row.Truss} truss)")}";
+
+    // One line a member and sense, or a vehicle: not one for each of its rows.
+    private static List<string> NotRated(BridgeRating rating, DisplayUnits units) =>
+        [.. NotRatedEntries(rating, units).Select(e => e.Member is null ? $"{e.Vehicle}: {e.Reason}" : $"{e.Member} in {e.Sense}: {e.Reason}")];
+
+    private static List<(string? Member, string? Sense, string? Vehicle, string Reason)> NotRatedEntries(BridgeRating rating, DisplayUnits units) =>
+        [.. rating.NotRated.Select(r => r.Reason is NotRatedReason.NoCapacity
+            ? (r.Member.Name, Words.Of(r.Sense), (string?)null, RatingWording.Of(r.Reason, units))
+            : ((string?)null, (string?)null, r.Vehicle.Name, RatingWording.Of(r.Reason!, units))).Distinct()];
+
+    private static IEnumerable<RatingRow> LowestOfEach(BridgeRating rating) =>
+        rating.Rows.DistinctBy(r => (r.MemberIndex, r.Sense, r.Truss));
+
+    private static ResultTable ByVehicle(BridgeRating rating) => new(
+        [new("vehicle"), new("class"), new("level"), new("weight", Quantity.Force), new("lanes"), new("share", Quantity.Number, 3), new("lowest factor"), new("member"), new("sense")],
+        [
+            .. rating.Rows.GroupBy(r => (r.Vehicle, r.Level.Name)).Select(g => g.First()).Select(r => (IReadOnlyList<object?>)
+            [
+                r.Vehicle.Name,
+                VehicleClassNames.Name(r.Vehicle.Class),
+                r.Level.Name,
+                (r.Vehicle as Vehicle)?.Train.Weight,
+                r.Share is null ? "" : r.Share.Lanes == 0 ? "given" : r.Share.Lanes.ToString(CultureInfo.InvariantCulture),
+                r.Share?.Value,
+                r.Factor is null ? Words.InTable(r.Status) : Words.Factor(r.Factor),
+                r.Factor is null ? "" : r.Member.Name,
+                r.Factor is null ? "" : Words.Of(r.Sense),
+            ]),
+        ]);
+
+    private static ResultTable Table(IEnumerable<RatingRow> rows)
+    {
+        RatingRow[] shown = [.. rows];
+        bool apart = shown.Any(r => r.Truss is not null);
+        return new ResultTable(
+            [
+                .. apart ? [new ResultColumn("truss")] : Array.Empty<ResultColumn>(),
+                new("factor"), new("member"), new("sense"), new("vehicle"), new("level"), new("capacity", Quantity.Force), new("DC", Quantity.Force),
+                new("DW", Quantity.Force), new("live", Quantity.Force), new("impact", Quantity.Number, 3), new("role"),
+            ],
+            [
+                .. shown.Select(r => (IReadOnlyList<object?>)
+                [
+                    .. apart ? [r.Truss ?? ""] : Array.Empty<object?>(),
+                    r.Factor is null ? Words.InTable(r.Status) : Words.Factor(r.Factor),
+                    r.Member.Name,
+                    Words.Of(r.Sense),
+                    r.Vehicle.Name,
+                    r.Level.Name,
+                    r.Capacity,
+                    r.DeadComponents,
+                    r.DeadWearing,
+                    r.Live,
+                    r.Impact,
+                    r.Member.Role,
+                ]),
+            ]);
+    }
+
+    private static IReadOnlyList<object?> CsvRow(RatingRow r, DisplayUnits units) =>
+    [
+        r.Truss ?? "", Part, r.Member.Name, r.Vehicle.Name, "", r.Level.Name, "force", Words.Of(r.Sense), "", Words.Of(r.Status),
+        r.Capacity, r.DeadComponents, r.DeadWearing, r.Live, r.Impact, r.Factor, r.Reason is null ? "" : RatingWording.Of(r.Reason, units),
+    ];
+
+    private static void Write(Utf8JsonWriter json, BridgeRating rating)
+    {
+        // The JSON is the same whatever units a table is asked for in.
+        DisplayUnits units = DisplayUnits.Si;
+        json.WriteString("bridge", rating.Bridge.Name);
+        json.WriteString("method", rating.Method.Name);
+        json.WriteString("caution", Words.Caution);
+        json.WriteString("scope", Words.TrussOnly);
+        json.WriteStartArray("ratings");
+        foreach (RatingRow row in rating.Rows)
+        {
+            WriteRow(json, row);
+        }
+
+        json.WriteEndArray();
+        json.WriteStartArray("notRated");
+        foreach ((string? member, string? sense, string? vehicle, string reason) in NotRatedEntries(rating, units))
+        {
+            json.WriteStartObject();
+            json.WriteString("member", member);
+            json.WriteString("sense", sense);
+            json.WriteString("vehicle", vehicle);
+            json.WriteString("reason", reason);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        WriteGoverning(json, "governing", rating.Governing);
+        WriteGoverning(json, "governingMember", rating.Governing);
+        WriteGoverning(json, "governingInventory", rating.GoverningInventory);
+        json.WriteStartArray("assumptions");
+        foreach (Stamp stamp in rating.Stamps)
+        {
+            json.WriteStringValue(RatingWording.Of(stamp, units));
+        }
+
+        json.WriteEndArray();
+        json.WriteNumber("residual", rating.Residual);
+    }
+
+    private static void WriteRow(Utf8JsonWriter json, RatingRow row)
+    {
+        json.WriteStartObject();
+        json.WriteString("truss", row.Truss);
+        json.WriteString("part", Part);
+        json.WriteString("member", row.Member.Name);
+        json.WriteString("vehicle", row.Vehicle.Name);
+        json.WriteNull("beside");
+        json.WriteString("level", row.Level.Name);
+        json.WriteString("effect", "force");
+        json.WriteString("sense", Words.Of(row.Sense));
+        json.WriteNull("mode");
+        json.WriteString("status", Words.Of(row.Status));
+        json.WriteForce("capacity", row.Capacity);
+        json.WriteForce("deadComponents", row.DeadComponents);
+        json.WriteForce("deadWearing", row.DeadWearing);
+        json.WriteForce("live", row.Live);
+        json.WriteNumberOrNull("impact", row.Impact);
+        json.WriteNumberOrNull("factor", row.Factor);
+        json.WriteNumberOrNull("liveFactor", row.Level.LiveFactor);
+        json.WriteNumberOrNull("share", row.Share?.Value);
+        json.WriteNumberOrNull("loadedLength", row.LoadedLength);
+        json.WriteEndObject();
+    }
+
+    private static void WriteGoverning(Utf8JsonWriter json, string name, RatingRow? row)
+    {
+        if (row is null)
+        {
+            json.WriteNull(name);
+            return;
+        }
+
+        json.WriteStartObject(name);
+        json.WriteString("truss", row.Truss);
+        json.WriteString("part", Part);
+        json.WriteString("member", row.Member.Name);
+        json.WriteString("vehicle", row.Vehicle.Name);
+        json.WriteString("level", row.Level.Name);
+        json.WriteString("sense", Words.Of(row.Sense));
+        json.WriteNumberOrNull("factor", row.Factor);
+        json.WriteEndObject();
+    }
+}

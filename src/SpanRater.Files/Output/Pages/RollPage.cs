@@ -1,0 +1,142 @@
+using System.Globalization;
+using System.Text.Json;
+
+namespace SpanRater.Files;
+
+/// <summary>What <c>roll</c> says: the peaks of every member under a vehicle, and where it stood.</summary>
+public static class RollPage
+{
+    private static readonly ResultColumn[] Columns =
+    [
+        new("member"), new("role"), new("sense"), new("force", Quantity.Force), new("front axle at", Quantity.Length), new("direction"), new("spacings"),
+    ];
+
+    /// <summary>Makes the page.</summary>
+    /// <param name="bridge">The bridge.</param>
+    /// <param name="vehicle">The vehicle.</param>
+    /// <param name="peaks">The peaks by member; null where they are refused.</param>
+    /// <param name="refusal">Why there are no peaks; null where there are.</param>
+    /// <param name="member">Position of the one member to describe axle by axle; null for none.</param>
+    /// <param name="units">The units to show.</param>
+    public static ResultPage Of(Bridge bridge, Vehicle vehicle, IReadOnlyList<PeakPair>? peaks, Refusal? refusal, int? member, DisplayUnits units)
+    {
+        ArgumentNullException.ThrowIfNull(bridge);
+        ArgumentNullException.ThrowIfNull(vehicle);
+        ArgumentNullException.ThrowIfNull(units);
+        Truss truss = bridge.Truss;
+        var blocks = new List<ResultBlock>
+        {
+            new ResultBlock.Heading($"{bridge.Name}: {vehicle.Name} rolled over in both directions"),
+            new ResultBlock.Paragraph($"{VehiclesPage.Describe(vehicle, units)}. The whole vehicle on one truss, no impact."),
+        };
+        if (vehicle.LaneLoading is { } loading)
+        {
+            blocks.Add(new ResultBlock.Paragraph($"Its standard form (\"{loading}\") has a lane load as well, which is not part of this."));
+        }
+
+        if (peaks is null)
+        {
+            string why = RefusalWording.Sentence(refusal!, truss);
+            blocks.Add(new ResultBlock.Paragraph(why, Strong: true));
+            return new ResultPage(blocks, new ResultTable(Columns, []), [why], json => WriteRefused(json, bridge, vehicle, refusal!), IsAnswer: false);
+        }
+
+        IReadOnlyList<object?>[] rows =
+        [
+            .. truss.Members.SelectMany((m, i) => ((Sense[])[Sense.Tension, Sense.Compression]).Select(sense => Row(m, sense, peaks[i].Of(sense), vehicle, units))),
+        ];
+        bool varies = vehicle.Train.Gaps.Any(g => g.Varies);
+        blocks.Add(new ResultBlock.Grid(varies
+            ? new ResultTable(Columns, rows)
+            : new ResultTable(Columns[..^1], [.. rows.Select(r => (IReadOnlyList<object?>)[.. r.Take(Columns.Length - 1)])])));
+        if (member is { } index)
+        {
+            foreach (Sense sense in (Sense[])[Sense.Tension, Sense.Compression])
+            {
+                if (peaks[index].Of(sense) is { } peak)
+                {
+                    blocks.Add(new ResultBlock.Paragraph($"{truss.Members[index].Name}, peak {Words.Of(sense)}, driving {Words.Of(peak.Direction)}: each axle, from the front back."));
+                    blocks.Add(AxleTable(peak));
+                }
+            }
+        }
+
+        blocks.Add(new ResultBlock.Paragraph("Tension is positive. Direction is the way the vehicle drives; right means that the front axle has the largest x."));
+        return new ResultPage(blocks, new ResultTable(Columns, rows), [], json => Write(json, bridge, vehicle, peaks, varies));
+    }
+
+    private static IReadOnlyList<object?> Row(Member member, Sense sense, Peak? peak, Vehicle vehicle, DisplayUnits units) =>
+        peak is null
+            ? [member.Name, member.Role, Words.Of(sense), null, null, "never", ""]
+            : [member.Name, member.Role, Words.Of(sense), peak.Force, peak.Station, Words.Of(peak.Direction), Spacings(peak, vehicle, units)];
+
+    private static string Spacings(Peak peak, Vehicle vehicle, DisplayUnits units) =>
+        vehicle.Train.Gaps.Any(g => g.Varies)
+            ? string.Join(' ', peak.Gaps.Select(g => Math.Round(units.From(Quantity.Length, g), 3).ToString(CultureInfo.InvariantCulture)))
+            : "";
+
+    private static ResultBlock.Grid AxleTable(Peak peak) => new(new ResultTable(
+        [new("axle"), new("load", Quantity.Force), new("station", Quantity.Length), new("ordinate", Quantity.Number, 4), new("adds", Quantity.Force)],
+        [
+            .. peak.Axles.Select((a, i) => (IReadOnlyList<object?>)[(i + 1).ToString(CultureInfo.InvariantCulture), a.Load, a.Station, a.Ordinate, a.Effect]),
+            ["sum", peak.Axles.Sum(a => a.Load), null, null, peak.Force],
+        ]));
+
+    private static void Write(Utf8JsonWriter json, Bridge bridge, Vehicle vehicle, IReadOnlyList<PeakPair> peaks, bool varies)
+    {
+        json.WriteString("bridge", bridge.Name);
+        json.WriteString("vehicle", vehicle.Name);
+        json.WriteStartArray("peaks");
+        for (int m = 0; m < peaks.Count; m++)
+        {
+            json.WriteStartObject();
+            json.WriteString("member", bridge.Truss.Members[m].Name);
+            WritePeak(json, "tension", peaks[m].Tension, varies);
+            WritePeak(json, "compression", peaks[m].Compression, varies);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void WritePeak(Utf8JsonWriter json, string name, Peak? peak, bool varies)
+    {
+        if (peak is null)
+        {
+            json.WriteNull(name);
+            return;
+        }
+
+        json.WriteStartObject(name);
+        json.WriteForce("force", peak.Force);
+        json.WriteNumber("station", peak.Station + 0.0);
+        json.WriteString("direction", Words.Of(peak.Direction));
+        if (varies)
+        {
+            json.WriteNumbers("spacings", peak.Gaps);
+        }
+
+        json.WriteStartArray("axles");
+        foreach (AxleEffect axle in peak.Axles)
+        {
+            json.WriteStartObject();
+            json.WriteForce("load", axle.Load);
+            json.WriteNumber("station", axle.Station + 0.0);
+            json.WriteNumber("ordinate", axle.Ordinate + 0.0);
+            json.WriteForce("force", axle.Effect);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.WriteEndObject();
+    }
+
+    private static void WriteRefused(Utf8JsonWriter json, Bridge bridge, Vehicle vehicle, Refusal refusal)
+    {
+        json.WriteString("bridge", bridge.Name);
+        json.WriteString("vehicle", vehicle.Name);
+        json.WriteStartArray("peaks");
+        json.WriteEndArray();
+        json.WriteRefusal(refusal, bridge.Truss);
+    }
+}

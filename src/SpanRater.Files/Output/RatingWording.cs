@@ -1,0 +1,50 @@
+using System.Globalization;
+
+namespace SpanRater.Files;
+
+/// <summary>Says why something is not rated, and what was assumed.</summary>
+public static class RatingWording
+{
+    /// <summary>Why a row is not rated: the datum that is missing.</summary>
+    /// <param name="reason">The reason.</param>
+    /// <param name="units">The units to show.</param>
+    public static string Of(NotRatedReason reason, DisplayUnits units) => reason switch
+    {
+        NotRatedReason.NoCapacity r => $"no capacity: column \"{MembersTable.ColumnOf(r.Capacity)}\" of members.csv is blank",
+        NotRatedReason.LaneLoad r => $"lane load: the standard form (\"{r.Loading}\") has one, which is not carried yet, and the truck alone would flatter",
+        NotRatedReason.SeveralVehicles r => $"\"{r.Loading}\" is made of several vehicles, which are not combined yet: rate them one by one",
+        NotRatedReason.NoPermitFactor => "permit_factor is missing in bridge.toml [rating]: a permit vehicle is rated with the factor its permit calls for",
+        NotRatedReason.NoShare r => Of(r.Share, units),
+        _ => throw new ArgumentOutOfRangeException(nameof(reason), reason, "Every reason has a sentence."),
+    };
+
+    /// <summary>What was assumed or replaced.</summary>
+    /// <param name="stamp">The stamp.</param>
+    /// <param name="units">The units to show.</param>
+    public static string Of(Stamp stamp, DisplayUnits units) => stamp switch
+    {
+        Stamp.NoWearingSurface => "assumed: no wearing surface (loads.csv has no case DW)",
+        Stamp.UnknownTruckTraffic s => string.Create(CultureInfo.InvariantCulture, $"assumed: truck traffic unknown (adtt is not given), so the live-load factor is {s.LiveFactor:0.00}"),
+        Stamp.GivenCapacities => "capacities are used as given in members.csv: resistance, condition and system factors are taken to be in them",
+        Stamp.GivenImpact s => string.Create(CultureInfo.InvariantCulture, $"impact {s.Impact:0.00#} is given in bridge.toml and replaces the method's own"),
+        Stamp.GivenShare s => string.Create(CultureInfo.InvariantCulture, $"truss_share {s.Share:0.0##} is given in bridge.toml and replaces the lever rule; presence is taken to be in it"),
+        Stamp.NearerToKerb s => $"{s.Vehicle} does not fit with the wheel-to-kerb distance asked for; {Length(s.WheelToKerb, units)} is used",
+        Stamp.FewerAbreast s => $"the roadway has {s.Lanes} lanes, and only {s.Loaded} of {s.Vehicle} fit{(s.Loaded == 1 ? "s" : "")} abreast",
+        Stamp.EmergencyAlone => "emergency vehicles are rated alone on the bridge",
+        Stamp.NoImpact s => $"no impact on vehicles of class {VehicleClassNames.Name(s.Class)}",
+        _ => throw new ArgumentOutOfRangeException(nameof(stamp), stamp, "Every stamp has a sentence."),
+    };
+
+    private static string Of(ShareOutcome share, DisplayUnits units) => share switch
+    {
+        ShareOutcome.NoTrussSpacing => "no lateral share: truss_spacing is missing in bridge.toml [deck] (or give truss_share)",
+        ShareOutcome.NoRoadway => "no lateral share: roadway is missing in bridge.toml [deck] (or give truss_share)",
+        ShareOutcome.NotTwoTrusses s => $"no lateral share: the lever rule is for two trusses and there {(s.Trusses == 1 ? "is" : "are")} {s.Trusses}; give truss_share in bridge.toml [deck]",
+        ShareOutcome.TooWide s => $"too wide for the roadway: it needs {Length(s.Needed, units)} and there is {Length(s.Roadway, units)}",
+        ShareOutcome.WheelOutside s => $"no lateral share: a wheel line would stand {Length(s.FromFarTruss, units)} from one truss, and the trusses are {Length(s.TrussSpacing, units)} apart; check roadway and truss_spacing, or give truss_share",
+        _ => throw new ArgumentOutOfRangeException(nameof(share), share, "Every outcome has a sentence."),
+    };
+
+    private static string Length(double metres, DisplayUnits units) =>
+        $"{ResultTable.Figure(units.From(Quantity.Length, metres), 2)} {units.Symbol(Quantity.Length)}";
+}
