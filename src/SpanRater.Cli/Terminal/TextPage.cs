@@ -34,8 +34,11 @@ internal static class TextPage
                 console.Profile.Width = terminalWidth ?? NoLimit;
                 console.Write(Prose(block));
 
-                // Prose does not end its line; a table does.
-                console.WriteLine();
+                // A paragraph does not end its line; lists and tables do.
+                if (block is not ResultBlock.Items)
+                {
+                    console.WriteLine();
+                }
             }
 
             console.WriteLine();

@@ -26,7 +26,9 @@ public sealed class BridgeRating
         Residual = Math.Max(lines.Residual, Math.Max(components.Residual, wearingSurface?.Residual ?? 0));
 
         othersRated = rows.Any(r => HasFactor(r) && r.Level.Governance == Governance.Governs);
-        Rows = [.. rows.OrderBy(Rank).ThenBy(r => r.Factor ?? 0)];
+
+        // Members that mirror each other differ in the last bits; rounded, they stand in the order of the members.
+        Rows = [.. rows.OrderBy(Rank).ThenBy(r => Math.Round(r.Factor ?? 0, 9))];
         bool withheld = rows.Any(r => r.Status == RatingStatus.Withheld);
         Governing = withheld ? null : Rows.FirstOrDefault(MayGovern);
         GoverningInventory = withheld ? null : Rows.FirstOrDefault(r => HasFactor(r) && r.Level.Governance == Governance.Inventory);

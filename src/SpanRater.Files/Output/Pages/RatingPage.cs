@@ -50,8 +50,15 @@ public static class RatingPage
         }
         else
         {
+            RatingRow[] lowest = LowestOfEach(rating);
             blocks.Add(new ResultBlock.Heading("Lowest factor of each member and sense"));
-            blocks.Add(new ResultBlock.Grid(Table(LowestOfEach(rating))));
+            blocks.Add(new ResultBlock.Grid(Table(lowest.Where(r => r.Status != RatingStatus.NotLoaded))));
+            string[] never = [.. lowest.Where(r => r.Status == RatingStatus.NotLoaded).Select(r => $"{r.Member.Name} {Words.Of(r.Sense)}").Distinct()];
+            if (never.Length > 0)
+            {
+                blocks.Add(new ResultBlock.Paragraph($"Not applicable, no live force under these vehicles: {string.Join(", ", never)}. A factor there is not infinite: there is none, and such a member may still brace."));
+            }
+
             blocks.Add(new ResultBlock.Paragraph(string.Create(CultureInfo.InvariantCulture, $"Of {rating.Rows.Count} rows; --all prints every one, and CSV and JSON hold them.")));
         }
 
@@ -121,8 +128,9 @@ public static class RatingPage
             ? (r.Member.Name, Words.Of(r.Sense), (string?)null, RatingWording.Of(r.Reason, units))
             : ((string?)null, (string?)null, r.Vehicle.Name, RatingWording.Of(r.Reason!, units))).Distinct()];
 
-    private static IEnumerable<RatingRow> LowestOfEach(BridgeRating rating) =>
-        rating.Rows.DistinctBy(r => (r.MemberIndex, r.Sense, r.Truss));
+    // A vehicle that is not rated at all stands in the list above, and says nothing about a member.
+    private static RatingRow[] LowestOfEach(BridgeRating rating) =>
+        [.. rating.Rows.Where(r => r.Reason is null or NotRatedReason.NoCapacity).DistinctBy(r => (r.MemberIndex, r.Sense, r.Truss))];
 
     private static ResultTable ByVehicle(BridgeRating rating) => new(
         [new("vehicle"), new("class"), new("level"), new("weight", Quantity.Force), new("lanes"), new("share", Quantity.Number, 3), new("lowest factor"), new("member"), new("sense")],
