@@ -66,7 +66,7 @@ public static class CommandLineProgram
         Command command = parsed.CommandResult.Command;
         foreach (ParseError each in parsed.Errors)
         {
-            error.WriteLine($"spanrater: {each.Message.TrimEnd('.')}.");
+            error.WriteLine($"spanrater: {string.Join(' ', each.Message.Split((char[])[' ', '\n', '\r', '\t'], StringSplitOptions.RemoveEmptyEntries)).TrimEnd('.')}.");
         }
 
         IEnumerable<string> words = command.Subcommands.Select(c => c.Name).Concat(command.Options.Select(o => o.Name));

@@ -7,7 +7,7 @@ internal static class CommonOptions
 {
     public static Argument<string> Bridge()
     {
-        var argument = new Argument<string>("BRIDGE") { Description = "The bridge folder: the one that holds bridge.toml, joints.csv and members.csv." };
+        var argument = new Argument<string>("BRIDGE") { Description = "The bridge folder: the one that holds bridge.toml, joints.csv and members.csv.", HelpName = "BRIDGE" };
         argument.CompletionSources.Add(context => NamesToComplete.BridgeFolders(context.WordToComplete));
         return argument;
     }

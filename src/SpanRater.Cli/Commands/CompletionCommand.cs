@@ -9,12 +9,10 @@ internal static class CompletionCommand
         # Completion of spanrater for bash: add to ~/.bashrc the line
         #   eval "$(spanrater completion bash)"
         _spanrater() {
-          local word found=() line
-          word="${COMP_WORDS[COMP_CWORD]}"
-          while IFS= read -r line; do found+=("$(printf '%q' "$line")"); done \
+          local found
+          COMPREPLY=()
+          while IFS= read -r found; do COMPREPLY+=("$(printf '%q' "$found")"); done \
             < <(spanrater "[suggest:${COMP_POINT}]" "${COMP_LINE}" 2>/dev/null)
-          local IFS=$'\n'
-          COMPREPLY=($(compgen -W "${found[*]}" -- "$word"))
         }
         complete -o default -F _spanrater spanrater
         """;
@@ -44,7 +42,7 @@ internal static class CompletionCommand
 
     public static Command Make(Surroundings surroundings)
     {
-        var shell = new Argument<string>("SHELL") { Description = "bash, zsh or powershell." };
+        var shell = new Argument<string>("SHELL") { Description = "bash, zsh or powershell.", HelpName = "SHELL" };
         shell.AcceptOnlyFromAmong("bash", "zsh", "powershell");
         var command = new Command("completion", "Print what makes a shell complete bridge, member, case and vehicle names.") { shell };
         command.SetAction(parsed =>

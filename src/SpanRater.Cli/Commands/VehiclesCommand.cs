@@ -8,7 +8,7 @@ internal static class VehiclesCommand
 {
     public static Command Make(Surroundings surroundings)
     {
-        var name = new Argument<string?>("NAME") { Description = "Show this one. Unset: list all.", Arity = ArgumentArity.ZeroOrOne };
+        var name = new Argument<string?>("NAME") { Description = "Show this one. Unset: list all.", Arity = ArgumentArity.ZeroOrOne, HelpName = "NAME" };
         name.CompletionSources.Add(_ => NamesToComplete.Vehicles(null));
         Option<string?> format = CommonOptions.Format(), units = CommonOptions.Units(), output = CommonOptions.Out();
         Option<string[]> catalogue = CommonOptions.Catalogue();

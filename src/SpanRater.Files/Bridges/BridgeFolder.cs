@@ -47,7 +47,7 @@ public static class BridgeFolder
         IReadOnlyList<LoadCase> cases = [];
         if (Exists(folder, LoadsFile))
         {
-            LoadsTable? loads = ReadTable(folder, LoadsFile, findings, (text, file, list) => LoadsTable.Read(text, file, joints?.Joints.Select(j => j.Name), list));
+            LoadsTable? loads = ReadTable(folder, LoadsFile, findings, (text, file, list) => LoadsTable.Read(text, file, joints?.Names, list));
             cases = loads?.Cases ?? [];
         }
 
@@ -107,8 +107,20 @@ public static class BridgeFolder
 
     private static Truss? TrussOf(JointsTable joints, MembersTable members, FindingList findings)
     {
-        TrussCheck check = Truss.Create(joints.Joints, members.Members);
         var wording = new TrussFaultWording(joints, members);
+        if (!joints.IsWhole)
+        {
+            // Geometry has to wait until every joint has its place; names need not.
+            foreach (TrussFault.UnknownJoint fault in members.UnknownJoints(joints.Names))
+            {
+                (Place where, string what) = wording.Of(fault);
+                findings.Error(where, what);
+            }
+
+            return null;
+        }
+
+        TrussCheck check = Truss.Create(joints.Joints, members.Members);
         foreach (TrussFault fault in check.Faults)
         {
             (Place where, string what) = wording.Of(fault);

@@ -17,11 +17,18 @@ internal sealed class JointsTable
 
     private JointsTable(DisplayUnits units) => Units = units;
 
+    /// <summary>The joints that could be read whole.</summary>
     public List<Joint> Joints { get; } = [];
+
+    /// <summary>The names of all joints, those with a bad cell among them.</summary>
+    public List<string> Names { get; } = [];
+
+    /// <summary>True when no joint is missing from <see cref="Joints"/>.</summary>
+    public bool IsWhole { get; private set; }
 
     public DisplayUnits Units { get; }
 
-    /// <summary>The joints; null where the table cannot be used. A joint with a bad cell is kept where its place is known.</summary>
+    /// <summary>The joints; null where not even their names are known.</summary>
     public static JointsTable? Read(string text, string file, FindingList findings)
     {
         if (TableReader.Read(text, file, Columns, findings) is not { } table)
@@ -29,7 +36,6 @@ internal sealed class JointsTable
             return null;
         }
 
-        bool usable = true;
         var joints = new JointsTable(UnitsOf(table));
         foreach (TableRow row in table.Rows)
         {
@@ -37,19 +43,20 @@ internal sealed class JointsTable
             double? x = row.Required("x") is null ? null : row.Value("x"), y = row.Required("y") is null ? null : row.Value("y");
             Support? support = SupportOf(row, findings);
             bool isPanelPoint = row.YesOrNo("deck") ?? false;
+            if (name is not null)
+            {
+                joints.Names.Add(name);
+            }
+
             if (name is not null && x is { } atX && y is { } atY)
             {
                 joints.Joints.Add(new Joint(name, atX, atY, support, isPanelPoint));
                 joints.rows.Add(row);
             }
-            else
-            {
-                usable = false;
-            }
         }
 
-        // With a joint missing, every member to it would be blamed: mend the joints first.
-        return usable ? joints : null;
+        joints.IsWhole = joints.Joints.Count == table.Rows.Count && !table.HasBrokenRows;
+        return table.HasBrokenRows ? null : joints;
     }
 
     public Place PlaceOf(int joint, string column) => rows[joint][column].Where;

@@ -65,7 +65,22 @@ internal sealed class MembersTable
             members.rows.Add(row);
         }
 
-        return usable ? members : null;
+        return usable && !table.HasBrokenRows ? members : null;
+    }
+
+    /// <summary>Ends of members that name no joint.</summary>
+    public IEnumerable<TrussFault.UnknownJoint> UnknownJoints(IReadOnlyCollection<string> joints)
+    {
+        for (int m = 0; m < Members.Count; m++)
+        {
+            foreach ((bool atFrom, string joint) in ((bool, string)[])[(true, Members[m].From), (false, Members[m].To)])
+            {
+                if (!joints.Contains(joint))
+                {
+                    yield return new TrussFault.UnknownJoint(m, atFrom, joint);
+                }
+            }
+        }
     }
 
     public Place PlaceOf(int member, string column) => rows[member][column].Where;

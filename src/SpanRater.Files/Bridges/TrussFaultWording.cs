@@ -12,7 +12,7 @@ internal sealed class TrussFaultWording(JointsTable joints, MembersTable members
         TrussFault.CoincidentJoints f => (joints.PlaceOf(f.Joint, "x"), $"joint \"{J(f.Joint)}\" stands at the same point as \"{J(f.First)}\" (line {joints.LineOf(f.First)}): check x and y, or make them one joint."),
         TrussFault.LooseJoint f => (Joint(f.Joint), $"nothing holds joint \"{J(f.Joint)}\": no member ends there. Add its members, or remove it."),
         TrussFault.DuplicateMember f => (Member(f.Member), $"member \"{M(f.Member)}\" is on line {members.LineOf(f.First)} already: give this one another name, or remove it."),
-        TrussFault.UnknownJoint f => (members.PlaceOf(f.Member, f.AtFrom ? "from" : "to"), $"member \"{M(f.Member)}\" names joint \"{f.Name}\", which joints.csv does not have.{NearestName.Question(f.Name, joints.Joints.Select(j => j.Name))}"),
+        TrussFault.UnknownJoint f => (members.PlaceOf(f.Member, f.AtFrom ? "from" : "to"), $"member \"{M(f.Member)}\" names joint \"{f.Name}\", which joints.csv does not have.{NearestName.Question(f.Name, joints.Names)}"),
         TrussFault.NoLength f => (members.PlaceOf(f.Member, "to"), $"member \"{M(f.Member)}\" starts and ends at joint \"{members.Members[f.Member].From}\": it has no length. Check from and to."),
         TrussFault.JoinedTwice f => (Member(f.Member), $"member \"{M(f.Member)}\" joins the same two joints as \"{M(f.First)}\" (line {members.LineOf(f.First)}). Two bars side by side are entered as one member with both areas and capacities."),
         TrussFault.CrossingMembers f => (Member(f.Member), $"members \"{M(f.Member)}\" and \"{M(f.First)}\" (line {members.LineOf(f.First)}) cross without a joint. Right for rods that pass each other; where they are fastened, add a joint."),

@@ -27,7 +27,7 @@ public static class RefusalWording
         {
             Refusal.Mechanism { Stability: var s } => Mechanism(s, truss),
             Refusal.Redundant { Stability: var s } =>
-                $"Redundant: {Count(s)} With {s.Redundancy} more than equilibrium can find, statics alone cannot divide the forces of {Names(s.StressedMembers.Select(m => truss.Members[m].Name))}. Remove what does not carry, or wait for a stiffness solution; no forces are given.",
+                $"Redundant: {Count(s)} With {s.Redundancy} more than equilibrium can find, statics alone cannot divide the forces of {Names(s.StressedMembers.Select(m => truss.Members[m].Name))}. This version does not divide them by stiffness; no forces are given.",
             Refusal.RodsThatOnlyPull { Members: var members } =>
                 $"Members that only pull ({Names(members)}): which of them act depends on the load, and this version does not find the acting set. No forces are given, since a rod must never be counted as a strut.",
             Refusal.PoorResidual { Residual: var residual } => string.Create(

@@ -21,6 +21,9 @@ internal sealed class Table
 
     public List<TableRow> Rows { get; } = [];
 
+    /// <summary>True where a row could not be taken apart: what depends on all rows is not worth a look yet.</summary>
+    public bool HasBrokenRows { get; set; }
+
     /// <summary>The decimal mark that the file has used so far.</summary>
     private char? DecimalMark { get; set; }
 

@@ -228,6 +228,7 @@ internal sealed class TableReader
             {
                 string comma = separator == ',' ? " A decimal comma? Write a point, or separate the columns with semicolons." : "";
                 findings.Error(cells[i].Where, string.Create(CultureInfo.InvariantCulture, $"the row has {cells.Count} cells and the header {headerCells}.{comma}"));
+                table.HasBrokenRows = true;
                 return;
             }
         }

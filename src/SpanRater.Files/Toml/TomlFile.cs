@@ -25,9 +25,9 @@ internal sealed class TomlFile
     public static TomlFile? Read(string text, string file, FindingList findings)
     {
         DocumentSyntax document = SyntaxParser.Parse(text, file, true);
-        if (document.Diagnostics.FirstOrDefault(d => d.Kind == DiagnosticMessageKind.Error) is { } first)
+        if (document.Diagnostics.Where(d => d.Kind == DiagnosticMessageKind.Error).MinBy(d => d.Span.Start.Offset) is { } first)
         {
-            // One broken quote makes a cascade of messages; the first is the one to mend.
+            // One broken quote makes a cascade of messages; the first in the file is the one to mend.
             findings.Error(PlaceOf(file, first.Span), $"this is not TOML: {first.Message.Replace("␤", "the end of the line", StringComparison.Ordinal)}. Mend this first; the rest of the file is read after that.");
             return null;
         }
