@@ -39,10 +39,10 @@ public sealed record Unit(string Symbol, Quantity Quantity, double Size, params 
         Of("ksi", PressureUnit.KilopoundForcePerSquareInch),
         Of("psi", PressureUnit.PoundForcePerSquareInch),
         Of("psf", PressureUnit.PoundForcePerSquareFoot, "lb/ft2", "lb/ft²"),
-        Of("kN/m", ForcePerLengthUnit.KilonewtonPerMeter),
-        Of("N/m", ForcePerLengthUnit.NewtonPerMeter),
-        Of("klf", ForcePerLengthUnit.KilopoundForcePerFoot, "kip/ft"),
-        Of("plf", ForcePerLengthUnit.PoundForcePerFoot, "lb/ft"),
+        Of("kN/m", ForceUnit.Kilonewton, LengthUnit.Meter),
+        Of("N/m", ForceUnit.Newton, LengthUnit.Meter),
+        Of("klf", ForceUnit.KilopoundForce, LengthUnit.Foot, "kip/ft"),
+        Of("plf", ForceUnit.PoundForce, LengthUnit.Foot, "lb/ft"),
         Of("kN·m", TorqueUnit.KilonewtonMeter, "kNm", "kN-m"),
         Of("kip·ft", TorqueUnit.KilopoundForceFoot, "kip-ft", "kipft"),
         Of("kN/m3", SpecificWeightUnit.KilonewtonPerCubicMeter, "kN/m³"),
@@ -81,8 +81,9 @@ public sealed record Unit(string Symbol, Quantity Quantity, double Size, params 
     private static Unit Of(string symbol, PressureUnit unit, params IReadOnlyList<string> spellings) =>
         new(symbol, Quantity.Stress, Pressure.From(1, unit).Pascals, spellings);
 
-    private static Unit Of(string symbol, ForcePerLengthUnit unit, params IReadOnlyList<string> spellings) =>
-        new(symbol, Quantity.LineLoad, ForcePerLength.From(1, unit).NewtonsPerMeter, spellings);
+    // UnitsNet keeps ten digits of its own pound per foot; its pound and its foot are exact.
+    private static Unit Of(string symbol, ForceUnit force, LengthUnit length, params IReadOnlyList<string> spellings) =>
+        new(symbol, Quantity.LineLoad, Force.From(1, force).Newtons / Length.From(1, length).Meters, spellings);
 
     private static Unit Of(string symbol, TorqueUnit unit, params IReadOnlyList<string> spellings) =>
         new(symbol, Quantity.Moment, Torque.From(1, unit).NewtonMeters, spellings);

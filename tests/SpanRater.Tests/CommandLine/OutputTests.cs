@@ -1,0 +1,198 @@
+using System.Text.Json;
+
+namespace SpanRater.Tests.CommandLine;
+
+/// <summary>What goes out: the JSON shapes, CSV and text, exit statuses, and the same bytes twice.</summary>
+public sealed class OutputTests
+{
+    private static readonly string Garrow = Repository.Sample("garrow-landing");
+    private static readonly string Tansy = Repository.Sample("tansy-weir");
+
+    public static IEnumerable<TheoryDataRow<string[]>> EveryCommand() => ((string[][])
+    [
+        ["check", Garrow],
+        ["forces", Garrow, "--case", "DC"],
+        ["influence", Garrow],
+        ["influence", Tansy, "--member", "U1L2"],
+        ["roll", Garrow, "--vehicle", "HS20"],
+        ["roll", Tansy, "--vehicle", "EN service vehicle", "--member", "L1U1"],
+        ["rate", Garrow],
+        ["rate", Tansy, "--all"],
+        ["vehicles"],
+        ["vehicles", "NRL"],
+    ]).Select(args => new TheoryDataRow<string[]>(args));
+
+    [Theory]
+    [MemberData(nameof(EveryCommand))]
+    public void EveryCommand_RunTwiceInEachFormat_GivesTheSameBytes(string[] args)
+    {
+        foreach (string format in (string[])["text", "csv", "json"])
+        {
+            Run first = Run.Of([.. args, "--format", format]), second = Run.Of([.. args, "--format", format]);
+            Assert.Equal(0, first.Status);
+            Assert.Equal("", first.Error);
+            Assert.NotEqual("", first.Output);
+            Assert.Equal(first.Output, second.Output);
+            Assert.DoesNotContain("\r", first.Output, StringComparison.Ordinal);
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(EveryCommand))]
+    public void EveryCommand_AsJson_StartsWithItsFormatAndHasNoNumberThatIsNot(string[] args)
+    {
+        using var json = JsonDocument.Parse(Run.Of([.. args, "--format", "json"]).Output);
+        JsonProperty first = json.RootElement.EnumerateObject().First();
+        Assert.Equal("format", first.Name);
+        Assert.Equal(1, first.Value.GetInt32());
+    }
+
+    [Fact]
+    public void Forces_AsJson_HasMembersReactionsAndResidual()
+    {
+        using var json = JsonDocument.Parse(Run.Of("forces", Tansy, "--case", "crowd", "--format", "json").Output);
+        JsonElement root = json.RootElement;
+        Assert.Equal("crowd", root.GetProperty("case").GetString());
+        JsonElement chord = root.GetProperty("members").EnumerateArray().First(m => m.GetProperty("member").GetString() == "L2L3");
+
+        // 4.5 kN/m on 18 m under a truss 1.8 m deep: w L²/8/h.
+        Assert.Equal(4.5 * 18 * 18 / 8 / 1.8, chord.GetProperty("force").GetDouble(), 1e-9);
+        JsonElement pin = root.GetProperty("reactions").EnumerateArray().First();
+        Assert.Equal("L0", pin.GetProperty("joint").GetString());
+        Assert.Equal(40.5, pin.GetProperty("up").GetDouble(), 1e-9);
+        Assert.InRange(root.GetProperty("residual").GetDouble(), 0, 1e-9);
+    }
+
+    [Fact]
+    public void Influence_AsJson_HasPanelPointsAndEffects()
+    {
+        using var json = JsonDocument.Parse(Run.Of("influence", Garrow, "--format", "json").Output);
+        Assert.Equal(9, json.RootElement.GetProperty("panelPoints").GetArrayLength());
+        JsonElement[] effects = [.. json.RootElement.GetProperty("effects").EnumerateArray()];
+        Assert.Equal(41 + 3, effects.Length);
+        JsonElement up = effects.First(e => e.GetProperty("name").GetString() == "L0 up");
+        Assert.Equal("reaction", up.GetProperty("kind").GetString());
+        Assert.Equal([1, 0.875, 0.75, 0.625, 0.5, 0.375, 0.25, 0.125, 0], up.GetProperty("ordinates").EnumerateArray().Select(o => Math.Round(o.GetDouble(), 12)));
+    }
+
+    [Fact]
+    public void Roll_AsJson_GivesNullForASenseThatNeverOccursAndSpacingsThatVary()
+    {
+        using var json = JsonDocument.Parse(Run.Of("roll", Garrow, "--vehicle", "HS20", "--format", "json").Output);
+        JsonElement chord = json.RootElement.GetProperty("peaks").EnumerateArray().First(p => p.GetProperty("member").GetString() == "U3U4");
+        Assert.Equal(JsonValueKind.Null, chord.GetProperty("tension").ValueKind);
+        JsonElement peak = chord.GetProperty("compression");
+        Assert.Equal(2, peak.GetProperty("spacings").GetArrayLength());
+        Assert.Equal(peak.GetProperty("force").GetDouble(), peak.GetProperty("axles").EnumerateArray().Sum(a => a.GetProperty("force").GetDouble()), 1e-9);
+        Assert.Contains(peak.GetProperty("direction").GetString(), (string?[])["left", "right"]);
+    }
+
+    [Fact]
+    public void Rate_AsJson_PutsTheGoverningRowFirstAndListsWhatIsNotRated()
+    {
+        using var json = JsonDocument.Parse(Run.Of("rate", Garrow, "--format", "json").Output);
+        JsonElement root = json.RootElement, first = root.GetProperty("ratings")[0], governing = root.GetProperty("governing");
+        foreach (string key in (string[])["member", "vehicle", "level", "sense"])
+        {
+            Assert.Equal(first.GetProperty(key).GetString(), governing.GetProperty(key).GetString());
+        }
+
+        Assert.Equal(first.GetProperty("factor").GetDouble(), root.GetProperty("ratings").EnumerateArray().Where(r => r.GetProperty("status").GetString() == "rated").Min(r => r.GetProperty("factor").GetDouble()));
+        JsonElement missing = Assert.Single(root.GetProperty("notRated").EnumerateArray());
+        Assert.Equal("M6L6", missing.GetProperty("member").GetString());
+        Assert.Equal("compression", missing.GetProperty("sense").GetString());
+        Assert.Equal("no capacity: column \"compression capacity\" of members.csv is blank", missing.GetProperty("reason").GetString());
+        Assert.Contains("not a posting order", root.GetProperty("caution").GetString(), StringComparison.Ordinal);
+        Assert.All(
+            (string[])["truss", "part", "member", "vehicle", "beside", "level", "effect", "sense", "mode", "status", "capacity", "deadComponents", "deadWearing", "live", "impact", "factor"],
+            key => Assert.True(first.TryGetProperty(key, out _), key));
+    }
+
+    [Theory]
+    [InlineData("text")]
+    [InlineData("csv")]
+    [InlineData("json")]
+    public void Rate_InEveryFormat_CarriesTheCautionTheScopeAndWhatIsNotRated(string format)
+    {
+        string output = Run.Of("rate", Garrow, "--format", format).Output;
+        Assert.Contains("An aid for qualified people, not a posting order: local codes and a licensed engineer decide.", output, StringComparison.Ordinal);
+        Assert.Contains("Truss members only.", output, StringComparison.Ordinal);
+        Assert.Contains("M6L6", output, StringComparison.Ordinal);
+        Assert.Contains("no capacity: column", output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("HS20")]
+    [InlineData("HL-93")]
+    [InlineData("HL-93 truck")]
+    [InlineData("HS20 truck or lane")]
+    public void Rate_LoadingWithALaneLoad_IsNotRatedAndNothingElseIsSaid(string name)
+    {
+        using var disk = new BridgeOnDisk();
+        disk.Replace("bridge.toml", "Type 3", name);
+        Run run = Run.Of("rate", disk.Folder, "--format", "json");
+        Assert.Equal(3, run.Status);
+        using var json = JsonDocument.Parse(run.Output);
+        Assert.All(json.RootElement.GetProperty("ratings").EnumerateArray(), r => Assert.Equal("notRated", r.GetProperty("status").GetString()));
+        Assert.StartsWith("lane load: ", Assert.Single(json.RootElement.GetProperty("notRated").EnumerateArray()).GetProperty("reason").GetString(), StringComparison.Ordinal);
+        Assert.Equal(JsonValueKind.Null, json.RootElement.GetProperty("governing").ValueKind);
+    }
+
+    [Fact]
+    public void Rate_ZeroLiveForce_IsNotApplicableAndNeverInfinite()
+    {
+        string text = Run.Of("rate", Tansy).Output;
+        Assert.Contains("Not applicable, no live force under these vehicles: ", text, StringComparison.Ordinal);
+        Assert.Contains("L2U2 tension, L2U2 compression", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("∞", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("Infinity", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Rate_DeadLoadAboveCapacity_SaysToTreatTheBridgeAsClosed()
+    {
+        using var disk = new BridgeOnDisk();
+        disk.Replace("loads.csv", "DC,L1,-2", "DC,L1,-80");
+        Run run = Run.Of("rate", disk.Folder);
+        Assert.Equal(0, run.Status);
+        Assert.Contains("rating factor 0.00: the dead load alone exceeds the capacity. Check the inputs; if they are true, treat the bridge as closed until an engineer has reviewed it.", run.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Rate_MembersThatOnlyPull_IsWithheldWithTheirNames()
+    {
+        using var disk = new BridgeOnDisk();
+        disk.Write("members.csv", "member,from,to,tension only\nL0L1,L0,L1,yes\nL1L2,L1,L2,\nL0U1,L0,U1,\nU1L2,U1,L2,\nL1U1,L1,U1,\n");
+        Run run = Run.Of("rate", disk.Folder);
+        Assert.Equal(3, run.Status);
+        Assert.Contains("Nothing is rated. Members that only pull (L0L1)", run.Output, StringComparison.Ordinal);
+        Assert.Contains("not a posting order", run.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Units_AskedFor_ChangeTheTableAndNeverTheJson()
+    {
+        Assert.Contains("force [kip]", Run.Of("forces", Garrow, "--case", "DC").Output, StringComparison.Ordinal);
+        Assert.Contains("force [kN]", Run.Of("forces", Garrow, "--case", "DC", "--units", "si").Output, StringComparison.Ordinal);
+        Assert.Equal(
+            Run.Of("rate", Garrow, "--format", "json").Output,
+            Run.Of("rate", Garrow, "--format", "json", "--units", "si").Output);
+    }
+
+    [Fact]
+    public void Text_Piped_IsNeverWrappedShortenedOrColoured()
+    {
+        string text = Run.Of("rate", Garrow).Output;
+        Assert.DoesNotContain("\u001b", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("…", text, StringComparison.Ordinal);
+        Assert.Contains(text.Split('\n'), line => line.Length > 200);
+    }
+
+    [Fact]
+    public void Roll_ALoading_NamesTheVehiclesToRoll()
+    {
+        Run run = Run.Of("roll", Garrow, "--vehicle", "HL-93");
+        Assert.Equal(1, run.Status);
+        Assert.Equal("--vehicle \"HL-93\" is a loading, more than one train: roll one of its vehicles, \"HL-93 truck\" or \"HL-93 tandem\".\n", run.Error);
+    }
+}
