@@ -14,6 +14,9 @@ internal sealed class LoadAndResistanceFactorRating : RatingMethod
 
     public override DeadFactors DeadFactors { get; } = new(1.25, 1.50, 0.90, 0.65);
 
+    // Manual for Bridge Evaluation, 3rd ed. (2018), App. D6A: spans over 200 ft, from memory.
+    public override double? LaneTypeLegalLoadAbove => 200 * 0.3048;
+
     protected override IReadOnlyList<double> PresenceFactors { get; } = [1.20, 1.00, 0.85, 0.65];
 
     public override IReadOnlyList<RatingLevel> LevelsOf(VehicleClass vehicleClass, RatingSettings settings)

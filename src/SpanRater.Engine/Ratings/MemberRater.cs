@@ -95,6 +95,12 @@ public sealed class MemberRater
             stamps.Add(new Stamp.UnknownTruckTraffic(factor));
         }
 
+        double deckLength = bridge.Truss.Stations[^1] - bridge.Truss.Stations[0];
+        if (deckLength > method.LaneTypeLegalLoadAbove && vehicles.Any(v => v.Class == VehicleClass.Legal))
+        {
+            stamps.Add(new Stamp.NoLaneTypeLegalLoad(deckLength));
+        }
+
         if (vehicles.Any(v => v.Class == VehicleClass.Emergency))
         {
             stamps.Add(new Stamp.EmergencyAlone());

@@ -69,6 +69,9 @@ public abstract class RatingMethod
     /// <param name="name">LRFR, LFR or ASR.</param>
     public static RatingMethod? Find(string name) => All.FirstOrDefault(m => string.Equals(m.Name, name, StringComparison.OrdinalIgnoreCase));
 
+    /// <summary>Deck length above which legal loads have a lane-type form as well [m]; null where the method has none.</summary>
+    public virtual double? LaneTypeLegalLoadAbove => null;
+
     /// <summary>The levels at which a class of vehicles is rated.</summary>
     /// <param name="vehicleClass">The class.</param>
     /// <param name="settings">What the bridge says: truck traffic, permit factor.</param>

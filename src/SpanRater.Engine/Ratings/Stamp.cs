@@ -39,6 +39,10 @@ public abstract record Stamp
     /// <summary>Emergency vehicles are rated alone on the bridge.</summary>
     public sealed record EmergencyAlone() : Stamp;
 
+    /// <summary>Long decks also take a lane-type legal load, which is not part of this rating.</summary>
+    /// <param name="DeckLength">Length of the deck [m].</param>
+    public sealed record NoLaneTypeLegalLoad(double DeckLength) : Stamp;
+
     /// <summary>Impact is left out for a class of vehicles.</summary>
     /// <param name="Class">The class.</param>
     public sealed record NoImpact(VehicleClass Class) : Stamp;

@@ -13,6 +13,9 @@ internal sealed class JointsTable
         new("deck"),
     ];
 
+    /// <summary>No joint is farther from the origin than this [m].</summary>
+    private const double Farthest = 10_000;
+
     private readonly List<TableRow> rows = [];
 
     private JointsTable(DisplayUnits units) => Units = units;
@@ -41,6 +44,8 @@ internal sealed class JointsTable
         {
             string? name = row.Required("joint");
             double? x = row.Required("x") is null ? null : row.Value("x"), y = row.Required("y") is null ? null : row.Value("y");
+            SayIfTooFar(row, "x", x, findings);
+            SayIfTooFar(row, "y", y, findings);
             Support? support = SupportOf(row, findings);
             bool isPanelPoint = row.YesOrNo("deck") ?? false;
             if (name is not null)
@@ -62,6 +67,14 @@ internal sealed class JointsTable
     public Place PlaceOf(int joint, string column) => rows[joint][column].Where;
 
     public int LineOf(int joint) => rows[joint].Where.Line!.Value;
+
+    private static void SayIfTooFar(TableRow row, string column, double? metres, FindingList findings)
+    {
+        if (Math.Abs(metres ?? 0) > Farthest)
+        {
+            findings.Error(row[column].Where, $"{column} = {row[column].Text} is more than 10 km away: check the number and the unit in the heading.");
+        }
+    }
 
     private static DisplayUnits UnitsOf(Table table) =>
         table.Header("x")?.Unit is { } unit ? (unit.Symbol is "ft" or "in" ? DisplayUnits.Us : DisplayUnits.Si) : DisplayUnits.Us;

@@ -31,6 +31,7 @@ public static class RatingWording
         Stamp.NearerToKerb s => $"{s.Vehicle} does not fit with the wheel-to-kerb distance asked for; {Length(s.WheelToKerb, units)} is used",
         Stamp.FewerAbreast s => $"the roadway has {s.Lanes} lanes, and only {s.Loaded} of {s.Vehicle} fit{(s.Loaded == 1 ? "s" : "")} abreast",
         Stamp.EmergencyAlone => "emergency vehicles are rated alone on the bridge",
+        Stamp.NoLaneTypeLegalLoad s => $"the deck is {Length(s.DeckLength, units)} long: spans over 200 ft also take the lane-type legal load, which is not carried yet, so legal factors here are not the whole answer",
         Stamp.NoImpact s => $"no impact on vehicles of class {VehicleClassNames.Name(s.Class)}",
         _ => throw new ArgumentOutOfRangeException(nameof(stamp), stamp, "Every stamp has a sentence."),
     };

@@ -91,6 +91,9 @@ internal readonly record struct TableCell(string Text, Place Where)
 /// <summary>A row of a table.</summary>
 internal sealed class TableRow(Table table, int line, Dictionary<string, TableCell> cells)
 {
+    /// <summary>Above every length, force, area and stress a bridge can have, in SI; far below what overflows.</summary>
+    private const double LargestValue = 1e15;
+
     /// <summary>Where the row starts.</summary>
     public Place Where => new(table.File, line, 1);
 
@@ -142,7 +145,14 @@ internal sealed class TableRow(Table table, int line, Dictionary<string, TableCe
             return null;
         }
 
-        return number * header.Unit.Size;
+        double? value = number * header.Unit.Size;
+        if (Math.Abs(value ?? 0) > LargestValue)
+        {
+            table.Findings.Error(cell.Where, $"\"{cell.Text}\" is too large to be true: check the number and the unit in the heading.");
+            return null;
+        }
+
+        return value;
     }
 
     /// <summary>A value that must be above zero; null where it is blank or wrong, the latter with a finding.</summary>

@@ -153,6 +153,15 @@ public sealed class BadValuesTests : IDisposable
     }
 
     [Fact]
+    public void Check_ValuesThatCannotBeTrue_AreRefused()
+    {
+        bridge.Replace("joints.csv", "L2,24,0", "L2,240000,0").Replace("loads.csv", "DC,L1,-2", "DC,L1,-2e200");
+        Refused(
+            "joints.csv:4:4: x = 240000 is more than 10 km away: check the number and the unit in the heading.",
+            "loads.csv:3:7: \"-2e200\" is too large to be true: check the number and the unit in the heading.");
+    }
+
+    [Fact]
     public void Check_BrokenToml_NamesTheFirstBreak()
     {
         bridge.Replace("bridge.toml", "\"Test bridge\"", "\"Test bridge");
