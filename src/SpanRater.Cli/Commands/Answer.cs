@@ -4,9 +4,9 @@ using SpanRater.Files;
 namespace SpanRater.Cli.Commands;
 
 /// <summary>Delivers a result page: as text, CSV or JSON, on the terminal or in a file, with its picture. All is made before any of it is written.</summary>
-internal sealed record Answer(Surroundings Surroundings, string? Format, string? OutFile)
+internal sealed record Answer(Surroundings Surroundings, string? Format, string? OutFile, string? PictureFile)
 {
-    public int Deliver(ResultPage page, DisplayUnits units, string? pictureFile = null, Func<byte[]>? picture = null)
+    public int Deliver(ResultPage page, DisplayUnits units, Func<byte[]>? picture = null)
     {
         byte[] bytes = (Format ?? FormatOf(OutFile)) switch
         {
@@ -15,10 +15,10 @@ internal sealed record Answer(Surroundings Surroundings, string? Format, string?
             _ when OutFile is null => TextPage.Write(page, units, Surroundings.TerminalWidth, Surroundings.Colour),
             _ => TextPage.Write(page, units, null, colour: false),
         };
-        byte[]? drawn = pictureFile is null ? null : picture?.Invoke();
+        byte[]? drawn = PictureFile is null ? null : picture?.Invoke();
         if (drawn is not null)
         {
-            WriteFile(pictureFile!, drawn);
+            WriteFile(PictureFile!, drawn);
         }
 
         if (OutFile is null)
@@ -31,9 +31,9 @@ internal sealed record Answer(Surroundings Surroundings, string? Format, string?
             WriteFile(OutFile, bytes);
         }
 
-        if (pictureFile is not null && drawn is null)
+        if (PictureFile is not null && drawn is null)
         {
-            Surroundings.Error.WriteLine($"{pictureFile}: not drawn, since there is no answer to draw.");
+            Surroundings.Error.WriteLine($"{PictureFile}: not drawn, since there is no answer to draw.");
         }
 
         return page.IsAnswer ? ExitStatus.Done : ExitStatus.NoAnswer;

@@ -31,21 +31,12 @@ internal static class BridgeInput
     }
 
     /// <summary>What a name on the command line means.</summary>
-    public static LiveLoad Find(this Catalogue catalogue, string name, string option) =>
+    public static LiveLoad Find(Catalogue catalogue, string name, string option) =>
         catalogue.Find(name)
         ?? throw new RefusedException($"{option} \"{name}\": no catalogue has that vehicle.{NearestName.Question(name, catalogue.Names)} List them with: spanrater vehicles");
 
     /// <summary>Position of a member named on the command line.</summary>
-    public static int FindMemberOr(this Truss truss, string name) =>
+    public static int FindMember(Truss truss, string name) =>
         truss.FindMember(name)
         ?? throw new RefusedException($"--member \"{name}\": members.csv has no such member.{NearestName.Question(name, truss.Members.Select(m => m.Name))}");
-
-    /// <summary>The units asked for, else those of the folder.</summary>
-    public static DisplayUnits UnitsFor(string? asked, DisplayUnits unset) =>
-        asked switch
-        {
-            "us" => DisplayUnits.Us,
-            "si" => DisplayUnits.Si,
-            _ => unset,
-        };
 }

@@ -8,26 +8,19 @@ internal static class ForcesCommand
 {
     public static Command Make(Surroundings surroundings)
     {
-        Argument<string> bridge = CommonOptions.Bridge();
+        var command = new BridgeCommand(surroundings, "forces", "Member forces and reactions for one case of loads.csv.", draws: false);
         var caseName = new Option<string>("--case") { Description = "The load case of loads.csv.", HelpName = "NAME", Required = true };
-        caseName.CompletionSources.Add(context => NamesToComplete.Cases(context.ParseResult.GetValue(bridge)));
-        Option<string?> format = CommonOptions.Format(), units = CommonOptions.Units(), output = CommonOptions.Out();
-        Option<string[]> catalogue = CommonOptions.Catalogue();
-        var command = new Command("forces", "Member forces and reactions for one case of loads.csv.") { bridge, caseName, format, units, output, catalogue };
-        command.SetAction(parsed =>
+        caseName.CompletionSources.Add(context => NamesToComplete.Cases(context.ParseResult.GetValue(command.Bridge)));
+        return command.With([caseName], pageTellsWarnings: false, (parsed, reading, units, answer) =>
         {
-            BridgeReading reading = BridgeInput.Read(parsed.GetRequiredValue(bridge), parsed.GetValue(catalogue)!, surroundings.Error);
-            Bridge read = reading.Bridge!;
+            Bridge bridge = reading.Bridge!;
             string name = parsed.GetRequiredValue(caseName);
-            LoadCase loads = read.FindCase(name) ?? throw new RefusedException(NoCase(read, name));
-            DisplayUnits shown = BridgeInput.UnitsFor(parsed.GetValue(units), reading.Units);
-            Outcome<ForceSolution> outcome = DeterminateTruss.Of(read.Truss).TryGet(out DeterminateTruss? system, out Refusal? refusal)
+            LoadCase loads = bridge.FindCase(name) ?? throw new RefusedException(NoCase(bridge, name));
+            Outcome<ForceSolution> outcome = DeterminateTruss.Of(bridge.Truss).TryGet(out DeterminateTruss? system, out Refusal? refusal)
                 ? system.Solve(loads)
                 : refusal;
-            var answer = new Answer(surroundings, parsed.GetValue(format), parsed.GetValue(output));
-            return answer.Deliver(ForcesPage.Of(read, loads, outcome, shown), shown);
+            return answer.Deliver(ForcesPage.Of(bridge, loads, outcome, units), units);
         });
-        return command;
     }
 
     private static string NoCase(Bridge bridge, string name)

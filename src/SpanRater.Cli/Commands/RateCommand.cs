@@ -8,27 +8,16 @@ internal static class RateCommand
 {
     public static Command Make(Surroundings surroundings)
     {
-        Argument<string> bridge = CommonOptions.Bridge();
+        var command = new BridgeCommand(surroundings, "rate", "Rating factors of each member for each vehicle, the governing one first. " + Words.Caution, draws: true);
         var all = new Option<bool>("--all") { Description = "Print every row, not the lowest of each member and sense alone." };
-        Option<string?> format = CommonOptions.Format(), units = CommonOptions.Units(), output = CommonOptions.Out(), picture = CommonOptions.Picture();
-        Option<string[]> catalogue = CommonOptions.Catalogue();
-        var command = new Command("rate", "Rating factors of each member for each vehicle, the governing one first. " + Words.Caution)
+        return command.With([all], pageTellsWarnings: false, (parsed, reading, units, answer) =>
         {
-            bridge, all, format, units, output, catalogue, picture,
-        };
-        command.SetAction(parsed =>
-        {
-            BridgeReading reading = BridgeInput.Read(parsed.GetRequiredValue(bridge), parsed.GetValue(catalogue)!, surroundings.Error);
-            Bridge read = reading.Bridge!;
+            Bridge bridge = reading.Bridge!;
             RatingMethod method = MethodOf(reading);
-            DisplayUnits shown = BridgeInput.UnitsFor(parsed.GetValue(units), reading.Units);
-            Outcome<BridgeRating> outcome = MemberRater.Rate(read, method, VehiclesOf(reading));
-            var answer = new Answer(surroundings, parsed.GetValue(format), parsed.GetValue(output));
-            return outcome.TryGet(out BridgeRating? rating, out Refusal? refusal)
-                ? answer.Deliver(RatingPage.Of(rating, shown, parsed.GetValue(all)), shown)
-                : answer.Deliver(RatingPage.Refused(read, method, refusal), shown, parsed.GetValue(picture));
+            return MemberRater.Rate(bridge, method, VehiclesOf(reading)).TryGet(out BridgeRating? rating, out Refusal? refusal)
+                ? answer.Deliver(RatingPage.Of(rating, units, parsed.GetValue(all)), units)
+                : answer.Deliver(RatingPage.Refused(bridge, method, refusal), units);
         });
-        return command;
     }
 
     // A rating starts from its method and its dead load; neither has a default. Both are asked for in one go.

@@ -8,17 +8,18 @@ internal static class VehiclesCommand
 {
     public static Command Make(Surroundings surroundings)
     {
+        var common = new CommonOptions();
         var name = new Argument<string?>("NAME") { Description = "Show this one. Unset: list all.", Arity = ArgumentArity.ZeroOrOne, HelpName = "NAME" };
         name.CompletionSources.Add(_ => NamesToComplete.Vehicles(null));
-        Option<string?> format = CommonOptions.Format(), units = CommonOptions.Units(), output = CommonOptions.Out();
-        Option<string[]> catalogue = CommonOptions.Catalogue();
-        var command = new Command("vehicles", "List the vehicles and loadings there are, or show one with its source.") { name, format, units, output, catalogue };
+        var command = new Command("vehicles", "List the vehicles and loadings there are, or show one with its source.") { name };
+        common.AddTo(command);
         command.SetAction(parsed =>
         {
-            Catalogue read = BridgeInput.ReadCatalogue(parsed.GetValue(catalogue)!);
-            DisplayUnits shown = BridgeInput.UnitsFor(parsed.GetValue(units), DisplayUnits.Us);
-            var answer = new Answer(surroundings, parsed.GetValue(format), parsed.GetValue(output));
-            return answer.Deliver(parsed.GetValue(name) is { } one ? VehiclesPage.One(read.Find(one, "NAME"), shown) : VehiclesPage.All(read, shown), shown);
+            Catalogue catalogue = BridgeInput.ReadCatalogue(common.CataloguesIn(parsed));
+            DisplayUnits units = common.UnitsIn(parsed, DisplayUnits.Us);
+            return common.AnswerTo(parsed, surroundings).Deliver(
+                parsed.GetValue(name) is { } one ? VehiclesPage.One(BridgeInput.Find(catalogue, one, "NAME"), units) : VehiclesPage.All(catalogue, units),
+                units);
         });
         return command;
     }

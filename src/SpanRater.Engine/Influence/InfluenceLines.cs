@@ -40,6 +40,11 @@ public sealed class InfluenceLines
     public double Residual { get; }
 
     /// <summary>Solves the truss for a unit load at each panel point.</summary>
+    /// <param name="truss">The truss.</param>
+    public static Outcome<InfluenceLines> Of(Truss truss) =>
+        DeterminateTruss.Of(truss).TryGet(out DeterminateTruss? system, out Refusal? refusal) ? Of(system) : refusal;
+
+    /// <summary>Solves the truss for a unit load at each panel point.</summary>
     /// <param name="system">The truss and its factored equations.</param>
     public static Outcome<InfluenceLines> Of(DeterminateTruss system)
     {

@@ -1,0 +1,63 @@
+using System.CommandLine;
+using SpanRater.Files;
+
+namespace SpanRater.Cli.Commands;
+
+/// <summary>A command that reads a bridge folder: its argument, the common options, and a picture where it draws one.</summary>
+internal sealed class BridgeCommand
+{
+    private readonly CommonOptions common = new();
+    private readonly Surroundings surroundings;
+    private readonly Option<string?>? picture;
+
+    public BridgeCommand(Surroundings surroundings, string name, string description, bool draws)
+    {
+        this.surroundings = surroundings;
+        Bridge.CompletionSources.Add(context => NamesToComplete.BridgeFolders(context.WordToComplete));
+        Command = new Command(name, description) { Bridge };
+        picture = draws ? new Option<string?>("--picture") { Description = "Draw it as well: PNG or SVG by the file's ending.", HelpName = "FILE" } : null;
+    }
+
+    /// <summary>What a command makes of a bridge.</summary>
+    public delegate int Act(ParseResult parsed, BridgeReading reading, DisplayUnits units, Answer answer);
+
+    public Command Command { get; }
+
+    public Argument<string> Bridge { get; } = new("BRIDGE")
+    {
+        Description = "The bridge folder: the one that holds bridge.toml, joints.csv and members.csv.",
+        HelpName = "BRIDGE",
+    };
+
+    /// <summary>An option that names a member of the bridge.</summary>
+    public Option<string?> MemberOption(string description)
+    {
+        var option = new Option<string?>("--member") { Description = description, HelpName = "NAME" };
+        option.CompletionSources.Add(context => NamesToComplete.Members(context.ParseResult.GetValue(Bridge)));
+        return option;
+    }
+
+    /// <summary>Adds the options, and says what the command does. Warnings go to the error writer unless the page tells them.</summary>
+    public Command With(IReadOnlyList<Option> options, bool pageTellsWarnings, Act act)
+    {
+        foreach (Option option in options)
+        {
+            Command.Add(option);
+        }
+
+        common.AddTo(Command);
+        if (picture is not null)
+        {
+            Command.Add(picture);
+        }
+
+        Command.SetAction(parsed =>
+        {
+            string? pictureFile = picture is null ? null : parsed.GetValue(picture);
+            Answer answer = common.AnswerTo(parsed, surroundings, pictureFile);
+            BridgeReading reading = BridgeInput.Read(parsed.GetRequiredValue(Bridge), common.CataloguesIn(parsed), pageTellsWarnings ? null : surroundings.Error);
+            return act(parsed, reading, common.UnitsIn(parsed, reading.Units), answer);
+        });
+        return Command;
+    }
+}
