@@ -177,7 +177,7 @@ public class TrussFormTests
     [InlineData(double.NaN)]
     [InlineData(double.PositiveInfinity)]
     public void HoweTruss_PanelWithoutLength_IsRefused(double panelLength) =>
-        Assert.Throws<ArgumentOutOfRangeException>("panelLength", () => new HoweTruss(4, panelLength, Height));
+        Assert.Throws<ArgumentOutOfRangeException>(nameof(panelLength), () => new HoweTruss(4, panelLength, Height));
 
     [Theory]
     [InlineData(0.03)]
@@ -185,7 +185,7 @@ public class TrussFormTests
     [InlineData(double.NaN)]
     public void KTruss_HeightOutOfRange_NamesTheRange(double height)
     {
-        var e = Assert.Throws<ArgumentOutOfRangeException>("height", () => new KTruss(4, Panel, height));
+        var e = Assert.Throws<ArgumentOutOfRangeException>(nameof(height), () => new KTruss(4, Panel, height));
 
         Assert.Contains("from 0.04 to 400 m", e.Message, StringComparison.Ordinal);
     }
