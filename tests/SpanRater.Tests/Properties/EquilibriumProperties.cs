@@ -87,7 +87,7 @@ public class EquilibriumProperties
                 (SampleTruss truss, double[] first, double[] second, double factor) = sample;
                 IReadOnlyList<double> one = Solve(truss.Truss, first).MemberForces, other = Solve(truss.Truss, second).MemberForces;
                 IReadOnlyList<double> both = Solve(truss.Truss, [.. first.Select((p, i) => p + (factor * second[i]))]).MemberForces;
-                double scale = one.Max(Math.Abs) + (3 * other.Max(Math.Abs));
+                double scale = one.Max(Math.Abs) + first.Max(Math.Abs) + (3 * (other.Max(Math.Abs) + second.Max(Math.Abs)));
                 for (int m = 0; m < both.Count; m++)
                 {
                     Assert.Equal(one[m] + (factor * other[m]), both[m], Close * scale);
@@ -113,7 +113,7 @@ public class EquilibriumProperties
             }
 
             IReadOnlyList<double> forces = Solve(truss, loads).MemberForces, mirrored = Solve(mirror, mirroredLoads).MemberForces;
-            double scale = forces.Max(Math.Abs);
+            double scale = forces.Max(Math.Abs) + loads.Max(Math.Abs);
             for (int m = 0; m < forces.Count; m++)
             {
                 Assert.Equal(forces[m], mirrored[m], Close * scale);

@@ -69,15 +69,15 @@ public class RollingPlanTests
         Assert.Equal([2], peak.Gaps);
     }
 
-    // A deck of 20 m, +1 from 6 to 14 and −1 over its outer 5 m. Axles 30, 60, 30, each 8 m behind the other: with the middle
-    // one on the plateau at least one of its neighbours stands where the line is negative.
+    // A deck of 20 m, +1 from 6 to 14 and −1 over its outer 5 m. Axles 30, 60, 30, each 5.5 m behind the other: with the
+    // middle one on the plateau one neighbour at most is on it too, and the other is on the deck, where the line is −1.
     [Theory]
     [InlineData(RelievingAxles.Counted, 60 + 30 - 30)]
     [InlineData(RelievingAxles.LeftOut, 60 + 30)]
     public void PeaksOf_RelievingAxle_CountsOrNotAsTheTrainSays(RelievingAxles relieving, double force)
     {
         var line = new InfluenceLine([0, 5, 6, 14, 15, 20], [-1, -1, 1, 1, -1, -1]);
-        Peak peak = Roll(line, new AxleTrain([30, 60, 30], [AxleGap.Fixed(8), AxleGap.Fixed(8)], relieving)).Tension!;
+        Peak peak = Roll(line, new AxleTrain([30, 60, 30], [AxleGap.Fixed(5.5), AxleGap.Fixed(5.5)], relieving)).Tension!;
 
         Assert.Equal(force, peak.Force, 1e-9);
         AxleEffect relieves = Assert.Single(peak.Axles, a => a.Ordinate < 0);

@@ -24,7 +24,7 @@ public class TrussFaultTests
         { "panel points above", [A, B, C, new("D", 8, 3, null, true)], [Ab, Bc, Ca, new("CD", "C", "D")], new TrussFault.PanelPointsAbove(3, 1) },
         { "out of order", [B, A, C], [Ab, Bc, Ca], new TrussFault.PanelPointsOutOfOrder(1, 0) },
         { "skipped", [A, B, C, new("D", 4, 0)], [new("AD", "A", "D"), new("DB", "D", "B"), Bc, Ca], new TrussFault.DeckJointSkipped(3, 0, 1) },
-        { "short left", [A with { IsPanelPoint = false }, B, C with { IsPanelPoint = true }], [Ab, Bc, Ca], new TrussFault.DeckEndsShort(0, 2) },
+        { "short left", [A with { IsPanelPoint = false }, C with { IsPanelPoint = true }, B], [Ab, Bc, Ca], new TrussFault.DeckEndsShort(0, 1) },
         { "short right", [A, B with { IsPanelPoint = false }, C with { IsPanelPoint = true }], [Ab, Bc, Ca], new TrussFault.DeckEndsShort(1, 2) },
     };
 
