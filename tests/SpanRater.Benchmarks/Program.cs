@@ -1,1 +1,10 @@
-System.Console.WriteLine("x");
+using BenchmarkDotNet.Running;
+using SpanRater.Benchmarks;
+
+if (args is ["--smoke"])
+{
+    return SmokeRun.Run();
+}
+
+BenchmarkSwitcher.FromAssembly(typeof(PeakBenchmarks).Assembly).Run(args);
+return 0;
