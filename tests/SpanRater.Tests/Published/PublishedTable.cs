@@ -1,4 +1,3 @@
-using System.Globalization;
 using CsvHelper;
 
 namespace SpanRater.Tests.Published;
@@ -10,16 +9,22 @@ internal static class PublishedTable
     /// <param name="path">Folder and file under <c>Published/</c>.</param>
     public static IReadOnlyList<PublishedRow> Read(string path)
     {
-        Stream stream = typeof(PublishedTable).Assembly.GetManifestResourceStream("Published/" + path)
+        using Stream stream = typeof(PublishedTable).Assembly.GetManifestResourceStream("Published/" + path)
             ?? throw new ArgumentException($"There is no published table \"{path}\".", nameof(path));
-        using var reader = new CsvReader(new StreamReader(stream), CultureInfo.InvariantCulture);
-        reader.Read();
-        reader.ReadHeader();
-        string[] columns = reader.HeaderRecord!;
+        using CsvReader reader = CsvReader.Create(stream, new CsvReaderOptions { HasHeader = false }, leaveOpen: true);
         var rows = new List<PublishedRow>();
+        string[] columns = [];
         while (reader.Read())
         {
-            rows.Add(new PublishedRow(columns.ToDictionary(c => c, c => reader.GetField(c) ?? "")));
+            string[] cells = [.. Enumerable.Range(0, reader.FieldCount).Select(reader.GetString)];
+            if (columns.Length == 0)
+            {
+                columns = cells;
+                continue;
+            }
+
+            Assert.Equal(columns.Length, cells.Length);
+            rows.Add(new PublishedRow(columns.Zip(cells).ToDictionary(c => c.First, c => c.Second)));
         }
 
         return rows;
