@@ -1,4 +1,3 @@
-using System.Globalization;
 using CsvHelper;
 
 namespace SpanRater.Tests.Published;
@@ -10,18 +9,20 @@ internal static class PublishedTable
     /// <param name="path">Folder and file under <c>Published/</c>.</param>
     public static IReadOnlyList<PublishedRow> Read(string path)
     {
-        Stream stream = typeof(PublishedTable).Assembly.GetManifestResourceStream("Published/" + path)
+        using Stream stream = typeof(PublishedTable).Assembly.GetManifestResourceStream("Published/" + path)
             ?? throw new ArgumentException($"There is no published table \"{path}\".", nameof(path));
-        using var reader = new CsvReader(new StreamReader(stream), CultureInfo.InvariantCulture);
-        reader.Read();
-        reader.ReadHeader();
-        string[] columns = reader.HeaderRecord!;
+        using var bytes = new MemoryStream();
+        stream.CopyTo(bytes);
+        using CsvReader reader = CsvReader.Create(bytes.ToArray(), new CsvReaderOptions { Separator = ',', HasHeader = false });
+        string[] columns = reader.Read() ? CellsOf(reader) : [];
         var rows = new List<PublishedRow>();
         while (reader.Read())
         {
-            rows.Add(new PublishedRow(columns.ToDictionary(c => c, c => reader.GetField(c) ?? "")));
+            rows.Add(new PublishedRow(columns.Zip(CellsOf(reader)).ToDictionary(c => c.First, c => c.Second)));
         }
 
         return rows;
     }
+
+    private static string[] CellsOf(CsvReader reader) => [.. Enumerable.Range(0, reader.FieldCount).Select(reader.GetString)];
 }

@@ -5,7 +5,7 @@ namespace SpanRater.Tests.Published;
 /// <summary>The vehicles of <c>Vehicles/vehicles.csv</c>, each with its source there.</summary>
 internal static class PublishedVehicles
 {
-    private static readonly IReadOnlyDictionary<string, PublishedRow> Rows =
+    private static readonly Dictionary<string, PublishedRow> Rows =
         PublishedTable.Read("Vehicles/vehicles.csv").ToDictionary(row => row["name"]);
 
     /// <summary>The axles of a legal truck.</summary>
