@@ -18,6 +18,6 @@ internal sealed class PublishedRow(IReadOnlyDictionary<string, string> cells)
     public double[] Numbers(string column) =>
         [.. cells[column].Split(';').Select(n => double.Parse(n, CultureInfo.InvariantCulture))];
 
-    /// <summary>The name of a test case: what is checked, and whether the value was found, is from memory or is derived.</summary>
-    public string CaseName(string what) => $"{what} [{cells["mark"]}]";
+    /// <summary>The label of a test case, in the words and digits of the table: what is checked, and the mark of its value.</summary>
+    public string Label(string what) => $"{what}, {cells["mark"]}";
 }

@@ -11,22 +11,19 @@ internal static class PublishedTable
     {
         using Stream stream = typeof(PublishedTable).Assembly.GetManifestResourceStream("Published/" + path)
             ?? throw new ArgumentException($"There is no published table \"{path}\".", nameof(path));
-        using CsvReader reader = CsvReader.Create(stream, new CsvReaderOptions { HasHeader = false }, leaveOpen: true);
+        using var bytes = new MemoryStream();
+        stream.CopyTo(bytes);
+        using CsvReader reader = CsvReader.Create(bytes.ToArray(), new CsvReaderOptions { Separator = ',', HasHeader = false });
+        string[] columns = reader.Read() ? CellsOf(reader) : [];
         var rows = new List<PublishedRow>();
         string[] columns = [];
         while (reader.Read())
         {
-            string[] cells = [.. Enumerable.Range(0, reader.FieldCount).Select(reader.GetString)];
-            if (columns.Length == 0)
-            {
-                columns = cells;
-                continue;
-            }
-
-            Assert.Equal(columns.Length, cells.Length);
-            rows.Add(new PublishedRow(columns.Zip(cells).ToDictionary(c => c.First, c => c.Second)));
+            rows.Add(new PublishedRow(columns.Zip(CellsOf(reader)).ToDictionary(c => c.First, c => c.Second)));
         }
 
         return rows;
     }
+
+    private static string[] CellsOf(CsvReader reader) => [.. Enumerable.Range(0, reader.FieldCount).Select(reader.GetString)];
 }

@@ -7,7 +7,7 @@ public class BridgeFormulaTests
         PublishedTable.Read("BridgeFormulaB/table.csv").Select(row =>
             new TheoryDataRow<double, int, double>(row.Number("length_ft"), row.Whole("axles"), row.Number("weight_lb"))
             {
-                TestDisplayName = row.CaseName("Bridge formula B"),
+                Label = row.Label($"{row["length_ft"]} ft, {row["axles"]} axles: {row["weight_lb"]} lb, {row["source"].Split(" table")[0]}"),
             });
 
     // Weights are multiples of 500 lb: the formula meets the table exactly or not at all.

@@ -18,7 +18,7 @@ public class LegalTruckTests
         let axles = PublishedVehicles.LegalTruck(name).Loads.Count
         from first in Enumerable.Range(1, axles)
         from last in Enumerable.Range(first, axles - first + 1)
-        select new TheoryDataRow<string, int, int>(name, first, last) { TestDisplayName = "Legal truck, group of axles" };
+        select new TheoryDataRow<string, int, int>(name, first, last) { Label = first == last ? $"{name}, axle {first}" : $"{name}, axles {first} to {last}" };
 
     [Theory]
     [MemberData(nameof(Groups))]

@@ -50,7 +50,7 @@ public class HicksTests
         PublishedTable.Read("HicksHandbook/examples.csv").Select(row =>
             new TheoryDataRow<string, string, double, double>(row["case"], row["quantity"], row.Number("value"), row.Number("tolerance"))
             {
-                TestDisplayName = row.CaseName("Hicks"),
+                Label = row.Label($"{row["case"]}, {row["quantity"]}: {row["value"]} {row["unit"]}"),
             });
 
     [Theory]

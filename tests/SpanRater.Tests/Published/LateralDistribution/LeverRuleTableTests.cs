@@ -20,7 +20,7 @@ public class LeverRuleTableTests
                 row.Whole("lanes"),
                 row.Number("lanes_to_one_truss"))
             {
-                TestDisplayName = row.CaseName("Lever rule"),
+                Label = row.Label($"trusses {row["truss_spacing_ft"]} ft apart, roadway {row["roadway_ft"]} ft, {row["lanes"]} lanes: {row["lanes_to_one_truss"]}"),
             });
 
     [Theory]

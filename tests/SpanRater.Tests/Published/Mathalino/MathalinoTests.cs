@@ -30,7 +30,7 @@ public class MathalinoTests
         PublishedTable.Read("Mathalino/examples.csv").Select(row =>
             new TheoryDataRow<string, string, double, double>(row["case"], row["quantity"], row.Number("value"), row.Number("tolerance"))
             {
-                TestDisplayName = row.CaseName("Mathalino"),
+                Label = row.Label($"{row["case"]}, {row["quantity"]}: {row["value"]} {row["unit"]}"),
             });
 
     [Theory]

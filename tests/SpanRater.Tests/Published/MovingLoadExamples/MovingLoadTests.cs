@@ -17,7 +17,7 @@ public class MovingLoadTests
         PublishedTable.Read("MovingLoadExamples/examples.csv").Select(row =>
             new TheoryDataRow<string, string, double, double>(row["case"], row["quantity"], row.Number("value"), HalfADigit(row["value"]))
             {
-                TestDisplayName = row.CaseName("Moving loads"),
+                Label = row.Label($"{row["case"]}, {row["quantity"]}: {row["value"]} {row["unit"]}"),
             });
 
     [Theory]

@@ -23,7 +23,7 @@ public class EndShearTests
         from row in PublishedTable.Read($"StandardSpecifications/{truck.ToLowerInvariant()}-end-shear.csv")
         select new TheoryDataRow<string, double, double>(truck, row.Number("span_ft"), row.Number("shear_kip"))
         {
-            TestDisplayName = row.CaseName("End shear"),
+            Label = row.Label($"{truck}, {row["span_ft"]} ft: {row["shear_kip"]} kip"),
         };
 
     [Theory]

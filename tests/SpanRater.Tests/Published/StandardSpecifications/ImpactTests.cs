@@ -16,7 +16,7 @@ public class ImpactTests
         from row in PublishedTable.Read("StandardSpecifications/impact.csv")
         select new TheoryDataRow<string, double, double>(method, row.Number("loaded_length_ft"), row.Number("impact"))
         {
-            TestDisplayName = row.CaseName("Impact"),
+            Label = row.Label($"{method}, {row["loaded_length_ft"]} ft: {row["impact"]}"),
         };
 
     [Theory]

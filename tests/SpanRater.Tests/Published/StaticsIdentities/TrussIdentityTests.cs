@@ -15,12 +15,12 @@ public class TrussIdentityTests
             new TheoryDataRow<string, int, double, double, int, double>(
                 row["identity"], row.Whole("panels"), row.Number("panel"), row.Number("height"), row.Whole("joint"), row.Number("value"))
             {
-                TestDisplayName = row.CaseName("Pratt truss"),
+                Label = row.Label($"{row["panels"]} x {row["panel"]} by {row["height"]}, {row["identity"]}, joint {row["joint"]}: {row["value"]}"),
             });
 
-    public static IEnumerable<TheoryDataRow<int, double, double, int, int, double>> KRows() => LoadedAtOneJoint("k", "K-truss");
+    public static IEnumerable<TheoryDataRow<int, double, double, int, int, double>> KRows() => LoadedAtOneJoint("k");
 
-    public static IEnumerable<TheoryDataRow<int, double, double, int, int, double>> CrossedRows() => LoadedAtOneJoint("x", "Crossed panel");
+    public static IEnumerable<TheoryDataRow<int, double, double, int, int, double>> CrossedRows() => LoadedAtOneJoint("x");
 
     [Theory]
     [MemberData(nameof(PrattRows))]
@@ -76,7 +76,7 @@ public class TrussIdentityTests
     private static IEnumerable<PublishedRow> Rows(string web) =>
         PublishedTable.Read("StaticsIdentities/identities.csv").Where(row => row["web"] == web);
 
-    private static IEnumerable<TheoryDataRow<int, double, double, int, int, double>> LoadedAtOneJoint(string web, string name) =>
+    private static IEnumerable<TheoryDataRow<int, double, double, int, int, double>> LoadedAtOneJoint(string web) =>
         Rows(web).Select(row =>
             new TheoryDataRow<int, double, double, int, int, double>(
                 row.Whole("panels"),
@@ -86,6 +86,6 @@ public class TrussIdentityTests
                 row.Whole("load_at"),
                 row.Number("value"))
             {
-                TestDisplayName = row.CaseName(name),
+                Label = row.Label($"{row["panels"]} x {row["panel"]} by {row["height"]}, {row["identity"]}, joint {row["joint"]}, load at {row["load_at"]}: {row["value"]}"),
             });
 }
