@@ -16,10 +16,12 @@ internal static class PublishedTable
         using CsvReader reader = CsvReader.Create(bytes.ToArray(), new CsvReaderOptions { Separator = ',', HasHeader = false });
         string[] columns = reader.Read() ? CellsOf(reader) : [];
         var rows = new List<PublishedRow>();
-        string[] columns = [];
         while (reader.Read())
         {
-            rows.Add(new PublishedRow(columns.Zip(CellsOf(reader)).ToDictionary(c => c.First, c => c.Second)));
+            // A row with a cell too many or too few would put values under the wrong heading.
+            string[] cells = CellsOf(reader);
+            Assert.Equal(columns.Length, cells.Length);
+            rows.Add(new PublishedRow(columns.Zip(cells).ToDictionary(c => c.First, c => c.Second)));
         }
 
         return rows;
