@@ -5,7 +5,7 @@ public class VehicleWeightTests
 {
     public static IEnumerable<TheoryDataRow<string, double>> Rows() =>
         PublishedTable.Read("Vehicles/vehicles.csv").Select(row =>
-            new TheoryDataRow<string, double>(row["name"], row.Number("gross")) 
+            new TheoryDataRow<string, double>(row["name"], row.Number("gross"))
             {
                 Label = row.Label($"{row["name"]}: {row["gross"]} {row["units"].Split(';')[0]}"),
             });
