@@ -1,18 +1,21 @@
 using System.Globalization;
+using SpanRater.Files;
 
 namespace SpanRater.Tests.Published;
 
-/// <summary>The vehicles of <c>Vehicles/vehicles.csv</c>, each with its source there.</summary>
+/// <summary>Vehicles as shipped with the program, and as the table <c>Vehicles/vehicles.csv</c> has them, each with its source there.</summary>
 internal static class PublishedVehicles
 {
-    private static readonly Dictionary<string, PublishedRow> Rows =
-        PublishedTable.Read("Vehicles/vehicles.csv").ToDictionary(row => row["name"]);
+    private static readonly Catalogue Catalogue = Catalogue.Shipped(new FindingList());
 
-    /// <summary>The axles of a legal truck.</summary>
-    public static AxleTrain LegalTruck(string name) => TrainOf(Rows[name]);
+    /// <summary>The axles of a shipped legal truck.</summary>
+    public static AxleTrain LegalTruck(string name) => Shipped(name).Train;
 
-    /// <summary>The axles of a truck that bridges are designed for.</summary>
-    public static AxleTrain DesignTruck(string name) => TrainOf(Rows[name]);
+    /// <summary>The axles of a shipped truck that bridges are designed for.</summary>
+    public static AxleTrain DesignTruck(string name) => Shipped(name).Train;
+
+    /// <summary>A vehicle as shipped.</summary>
+    public static Vehicle Shipped(string name) => Assert.IsType<Vehicle>(Catalogue.Find(name));
 
     /// <summary>The axles in a row of the table.</summary>
     public static AxleTrain TrainOf(PublishedRow row)
