@@ -43,14 +43,14 @@ public static class RatingPage
 
         blocks.Add(new ResultBlock.Heading("Lowest factor of each vehicle"));
         blocks.Add(new ResultBlock.Grid(ByVehicle(rating)));
+        RatingRow[] lowest = LowestOfEach(rating);
         if (everyRow)
         {
             blocks.Add(new ResultBlock.Heading("Every rating, the lowest first"));
             blocks.Add(new ResultBlock.Grid(Table(rating.Rows)));
         }
-        else
+        else if (lowest.Length > 0)
         {
-            RatingRow[] lowest = LowestOfEach(rating);
             blocks.Add(new ResultBlock.Heading("Lowest factor of each member and sense"));
             blocks.Add(new ResultBlock.Grid(Table(lowest.Where(r => r.Status != RatingStatus.NotLoaded))));
             string[] never = [.. lowest.Where(r => r.Status == RatingStatus.NotLoaded).Select(r => $"{r.Member.Name} {Words.Of(r.Sense)}").Distinct()];
