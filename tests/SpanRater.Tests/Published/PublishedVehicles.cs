@@ -8,11 +8,8 @@ internal static class PublishedVehicles
     private static readonly Dictionary<string, PublishedRow> Rows =
         PublishedTable.Read("Vehicles/vehicles.csv").ToDictionary(row => row["name"]);
 
-    /// <summary>The axles of a legal truck.</summary>
-    public static AxleTrain LegalTruck(string name) => TrainOf(Rows[name]);
-
-    /// <summary>The axles of a truck that bridges are designed for.</summary>
-    public static AxleTrain DesignTruck(string name) => TrainOf(Rows[name]);
+    /// <summary>The axles of a vehicle; the one place at which the checks take a vehicle by name.</summary>
+    public static AxleTrain Train(string name) => TrainOf(Rows[name]);
 
     /// <summary>The axles in a row of the table.</summary>
     public static AxleTrain TrainOf(PublishedRow row)
