@@ -8,11 +8,8 @@ internal static class PublishedVehicles
 {
     private static readonly Catalogue Catalogue = Catalogue.Shipped(new FindingList());
 
-    /// <summary>The axles of a shipped legal truck.</summary>
-    public static AxleTrain LegalTruck(string name) => Shipped(name).Train;
-
-    /// <summary>The axles of a shipped truck that bridges are designed for.</summary>
-    public static AxleTrain DesignTruck(string name) => Shipped(name).Train;
+    /// <summary>The axles of a shipped vehicle; the one place at which the checks take a vehicle by name.</summary>
+    public static AxleTrain Train(string name) => Shipped(name).Train;
 
     /// <summary>A vehicle as shipped.</summary>
     public static Vehicle Shipped(string name) => Assert.IsType<Vehicle>(Catalogue.Find(name));

@@ -15,7 +15,7 @@ public class LegalTruckTests
 
     public static IEnumerable<TheoryDataRow<string, int, int>> Groups() =>
         from name in Trucks
-        let axles = PublishedVehicles.LegalTruck(name).Loads.Count
+        let axles = PublishedVehicles.Train(name).Loads.Count
         from first in Enumerable.Range(1, axles)
         from last in Enumerable.Range(first, axles - first + 1)
         select new TheoryDataRow<string, int, int>(name, first, last) { Label = first == last ? $"{name}, axle {first}" : $"{name}, axles {first} to {last}" };
@@ -24,7 +24,7 @@ public class LegalTruckTests
     [MemberData(nameof(Groups))]
     public void Weight_OfAGroupOfAxles_IsAllowedByTheFormula(string name, int first, int last)
     {
-        AxleTrain truck = PublishedVehicles.LegalTruck(name);
+        AxleTrain truck = PublishedVehicles.Train(name);
         double weight = truck.Loads.Skip(first - 1).Take(last - first + 1).Sum() / Pound;
         double length = truck.Gaps.Skip(first - 1).Take(last - first).Sum(g => g.Least) / Foot;
 

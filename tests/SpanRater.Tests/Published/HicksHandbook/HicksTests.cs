@@ -43,7 +43,7 @@ public class HicksTests
         [("HICKS50", "Mb, rear load at C, front to the left")] = () => RearLoadAtC(frontAt: 46 * Foot),
         [("HICKS50", "Mb, rear load at C, front to the right")] = () => RearLoadAtC(frontAt: 74 * Foot),
         [("HICKS50", "BC max (compression)")] =
-            () => Figure50.Value.Peaks("BC", PublishedVehicles.DesignTruck("H15")).Compression!.Force / Kip,
+            () => Figure50.Value.Peaks("BC", PublishedVehicles.Train("H15")).Compression!.Force / Kip,
     };
 
     public static IEnumerable<TheoryDataRow<string, string, double, double>> Rows() =>

@@ -31,7 +31,7 @@ public class EndShearTests
     public void EndReaction_UnderTheTruck_IsThePrintedShear(string truck, double spanInFeet, double printed)
     {
         SolvedTruss truss = ParallelChordTruss.WarrenWithVerticals(6, spanInFeet * Foot / 6, spanInFeet * Foot / 8);
-        AxleTrain train = PublishedVehicles.DesignTruck(truck);
+        AxleTrain train = PublishedVehicles.Train(truck);
         PeakPair peaks = new RollingPlan(truss.Truss.Stations, train).PeaksOf(truss.Reaction("L0 up"));
 
         bool handRounded = truck == "HS20" && HandRoundedSpans.Contains(spanInFeet);
@@ -47,7 +47,7 @@ public class EndShearTests
     public void EndReaction_UnderTheTruckWithAVaryingGap_IsLargestAtTheSmallestGap(double spanInFeet)
     {
         SolvedTruss truss = ParallelChordTruss.WarrenWithVerticals(6, spanInFeet * Foot / 6, spanInFeet * Foot / 8);
-        AxleTrain train = PublishedVehicles.DesignTruck("HS20");
+        AxleTrain train = PublishedVehicles.Train("HS20");
 
         Peak peak = new RollingPlan(truss.Truss.Stations, train).PeaksOf(truss.Reaction("L0 up")).Tension!;
 

@@ -1,0 +1,69 @@
+using static SpanRater.Tests.Ratings.KingPostBridge;
+
+namespace SpanRater.Tests.Ratings;
+
+/// <summary>What a rating tells its reader that it assumed.</summary>
+public class StampTests
+{
+    [Fact]
+    public void Stamps_LegalTruckOnScantInput_NameEveryAssumption() =>
+        Assert.Equal(
+            [new Stamp.NoWearingSurface(), new Stamp.GivenCapacities(), new Stamp.GivenShare(1), new Stamp.UnknownTruckTraffic(1.45)],
+            Rate(Of(40), "LRFR", OneAxle(VehicleClass.Legal)).Stamps);
+
+    [Fact]
+    public void Stamps_NothingAssumed_AreNone()
+    {
+        Bridge bridge = Of(40, 20, []) with
+        {
+            Deck = new Deck { TrussSpacing = 18 * Foot, Roadway = 14 * Foot },
+            Rating = new RatingSettings { TruckTraffic = 100 },
+        };
+
+        Assert.Empty(Rate(bridge, "LRFR", OneAxle(VehicleClass.Legal)).Stamps);
+    }
+
+    // Load factor and allowable stress rating have one live factor a level, whatever the traffic.
+    [Theory]
+    [InlineData("LFR")]
+    [InlineData("ASR")]
+    public void Stamps_MethodWithoutTruckTraffic_DoNotAskForIt(string method) =>
+        Assert.DoesNotContain(Rate(Of(40), method, OneAxle(VehicleClass.Legal)).Stamps, s => s is Stamp.UnknownTruckTraffic);
+
+    [Theory]
+    [InlineData(VehicleClass.Design)]
+    [InlineData(VehicleClass.Permit)]
+    [InlineData(VehicleClass.Emergency)]
+    public void Stamps_ClassWithoutTruckTraffic_DoNotAskForIt(VehicleClass vehicleClass) =>
+        Assert.DoesNotContain(Rate(Of(40), "LRFR", OneAxle(vehicleClass)).Stamps, s => s is Stamp.UnknownTruckTraffic);
+
+    [Fact]
+    public void Stamps_EmergencyVehicle_TellThatItIsAlone()
+    {
+        Assert.Contains(new Stamp.EmergencyAlone(), Rate(Of(40), "LRFR", OneAxle(VehicleClass.Emergency)).Stamps);
+        Assert.DoesNotContain(new Stamp.EmergencyAlone(), Rate(Of(40), "LRFR", OneAxle(VehicleClass.Legal)).Stamps);
+    }
+
+    [Fact]
+    public void Stamps_SeveralMaintenanceVehicles_TellOnceThatImpactIsLeftOut()
+    {
+        Vehicle vehicle = OneAxle(VehicleClass.Maintenance);
+
+        BridgeRating rating = Rate(Of(40), "LRFR", vehicle, vehicle with { Name = "another" });
+
+        Assert.Equal(new Stamp.NoImpact(VehicleClass.Maintenance), Assert.Single(rating.Stamps, s => s is Stamp.NoImpact));
+    }
+
+    // An allowance that was given holds for every vehicle, so none is left out.
+    [Fact]
+    public void Stamps_ImpactGiven_StandsInPlaceOfImpactLeftOut()
+    {
+        Bridge bridge = Of(40) with { Rating = new RatingSettings { Impact = 0.10 } };
+
+        BridgeRating rating = Rate(bridge, "LRFR", OneAxle(VehicleClass.Maintenance));
+
+        Assert.Contains(new Stamp.GivenImpact(0.10), rating.Stamps);
+        Assert.DoesNotContain(rating.Stamps, s => s is Stamp.NoImpact);
+        Assert.Equal(350 / (1.35 * 110), HangerRow(rating, "operating").Factor!.Value, 1e-12);
+    }
+}
