@@ -1,0 +1,127 @@
+namespace SpanRater.Files;
+
+/// <summary>Reads a bridge: a folder with one bridge.toml and tables.</summary>
+public static class BridgeFolder
+{
+    /// <summary>What is said once about a bridge.</summary>
+    public const string BridgeFile = "bridge.toml";
+
+    /// <summary>The table of joints.</summary>
+    public const string JointsFile = "joints.csv";
+
+    /// <summary>The table of members.</summary>
+    public const string MembersFile = "members.csv";
+
+    /// <summary>The table of static loads.</summary>
+    public const string LoadsFile = "loads.csv";
+
+    /// <summary>The bridge's own vehicles.</summary>
+    public const string VehiclesFile = "vehicles.csv";
+
+    private static readonly string[] KnownFiles = [BridgeFile, JointsFile, MembersFile, LoadsFile, VehiclesFile];
+
+    /// <summary>Reads everything in the folder and finds every fault in one go.</summary>
+    /// <param name="folder">The folder.</param>
+    /// <param name="cataloguePaths">Catalogues to add to the shipped ones.</param>
+    public static BridgeReading Read(string folder, IReadOnlyList<string> cataloguePaths)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(folder);
+        var findings = new FindingList();
+        if (!IsBridgeFolder(folder, findings))
+        {
+            return new BridgeReading(null, Catalogue.Shipped(findings), DisplayUnits.Si, findings, new Place(folder));
+        }
+
+        SayWhatIsUnknown(folder, findings);
+        JointsTable? joints = ReadTable(folder, JointsFile, findings, JointsTable.Read);
+        MembersTable? members = ReadTable(folder, MembersFile, findings, MembersTable.Read);
+        Truss? truss = joints is null || members is null ? null : TrussOf(joints, members, findings);
+
+        string? vehicles = File.Exists(Path.Combine(folder, VehiclesFile)) ? TextFile.Read(Path.Combine(folder, VehiclesFile), VehiclesFile, findings) : null;
+        Catalogue catalogue = Catalogue.Read(cataloguePaths, vehicles is null ? null : (vehicles, VehiclesFile), findings);
+
+        BridgeToml? said = TextFile.Read(Path.Combine(folder, BridgeFile), BridgeFile, findings) is { } toml
+            ? BridgeToml.Read(toml, BridgeFile, catalogue, findings)
+            : null;
+
+        IReadOnlyList<LoadCase> cases = [];
+        if (Exists(folder, LoadsFile))
+        {
+            LoadsTable? loads = ReadTable(folder, LoadsFile, findings, (text, file, list) => LoadsTable.Read(text, file, joints?.Joints.Select(j => j.Name), list));
+            cases = loads?.Cases ?? [];
+        }
+
+        Bridge? bridge = findings.HasErrors || truss is null || said is null
+            ? null
+            : new Bridge(said.Name, said.Built, truss, said.Deck, said.Rating, cases, members!.Capacities);
+        return new BridgeReading(bridge, catalogue, joints?.Units ?? DisplayUnits.Si, findings, said?.MethodPlace ?? new Place(BridgeFile));
+    }
+
+    private static bool Exists(string folder, string file) => Path.Exists(Path.Combine(folder, file));
+
+    private static bool IsBridgeFolder(string folder, FindingList findings)
+    {
+        if (File.Exists(folder))
+        {
+            findings.Error(new Place(folder), $"is a file: name the bridge folder, the one that holds {BridgeFile}.");
+            return false;
+        }
+
+        if (!Directory.Exists(folder))
+        {
+            findings.Error(new Place(folder), $"is not there: name a bridge folder, one that holds {BridgeFile}, {JointsFile} and {MembersFile}.");
+            return false;
+        }
+
+        string[] missing = [.. new[] { BridgeFile, JointsFile, MembersFile }.Where(f => !Exists(folder, f))];
+        if (missing.Length == 3)
+        {
+            findings.Error(new Place(folder), $"is not a bridge folder: it holds no {BridgeFile}, no {JointsFile} and no {MembersFile}.");
+            return false;
+        }
+
+        foreach (string file in missing)
+        {
+            findings.Error(new Place(file), $"is missing from the bridge folder {folder}.");
+        }
+
+        // What is there is read all the same, so that its faults are told in the same go.
+        return missing.Length == 0;
+    }
+
+    private static void SayWhatIsUnknown(string folder, FindingList findings)
+    {
+        foreach (string path in Directory.EnumerateFiles(folder).Order(StringComparer.Ordinal))
+        {
+            string file = Path.GetFileName(path);
+            if (Path.GetExtension(file).ToUpperInvariant() is ".CSV" or ".TOML" && !KnownFiles.Contains(file))
+            {
+                findings.Error(new Place(file), $"is not a file of a bridge folder.{NearestName.Question(file, KnownFiles)} Its tables are {string.Join(", ", KnownFiles)}; notes go in .md or .txt files.");
+            }
+        }
+    }
+
+    private static T? ReadTable<T>(string folder, string file, FindingList findings, Func<string, string, FindingList, T?> read)
+        where T : class =>
+        TextFile.Read(Path.Combine(folder, file), file, findings) is { } text ? read(text, file, findings) : null;
+
+    private static Truss? TrussOf(JointsTable joints, MembersTable members, FindingList findings)
+    {
+        TrussCheck check = Truss.Create(joints.Joints, members.Members);
+        var wording = new TrussFaultWording(joints, members);
+        foreach (TrussFault fault in check.Faults)
+        {
+            (Place where, string what) = wording.Of(fault);
+            if (fault.Severity == FaultSeverity.Error)
+            {
+                findings.Error(where, what);
+            }
+            else
+            {
+                findings.Warning(where, what);
+            }
+        }
+
+        return check.Truss;
+    }
+}

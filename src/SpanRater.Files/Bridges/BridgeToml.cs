@@ -1,0 +1,135 @@
+using System.Globalization;
+
+namespace SpanRater.Files;
+
+/// <summary>bridge.toml: what is said once about a bridge.</summary>
+/// <param name="Name">Name.</param>
+/// <param name="Built">Year, or null.</param>
+/// <param name="Deck">The deck.</param>
+/// <param name="Rating">How it is to be rated.</param>
+/// <param name="MethodPlace">Where the method stands, or should.</param>
+internal sealed record BridgeToml(string Name, int? Built, Deck Deck, RatingSettings Rating, Place MethodPlace)
+{
+    /// <summary>What the file says; null where it has no usable name or is no TOML.</summary>
+    public static BridgeToml? Read(string text, string file, Catalogue catalogue, FindingList findings)
+    {
+        if (TomlFile.Read(text, file, findings) is not { } toml)
+        {
+            return null;
+        }
+
+        string? name = toml.Root.Text("name");
+        if (!toml.Root.Has("name"))
+        {
+            findings.Error(new Place(file, 1, 1), "key \"name\" is missing: write name = \"…\" at the top.");
+        }
+
+        int? built = toml.Root.WholeNumber("built", 1700, 2100, "write the year the bridge was built, such as 1908.");
+        toml.Root.SayWhatIsUnknown();
+
+        Deck deck = toml.Find("deck", findings) is { } deckSection ? ReadDeck(deckSection, findings) : new Deck();
+        TomlSection? ratingSection = toml.Find("rating", findings);
+        RatingSettings rating = ratingSection is null ? new RatingSettings() : ReadRating(ratingSection, catalogue, findings);
+        foreach (TomlSection other in toml.Tables.Where(t => t.Name is not ("deck" or "rating")))
+        {
+            findings.Error(other.Where, $"unknown table [{other.Name}].{NearestName.Question(other.Name, ["deck", "rating"])} The tables are [deck] and [rating].");
+        }
+
+        return name is null ? null : new BridgeToml(name, built, deck, rating, ratingSection?.PlaceOf("method") ?? new Place(file));
+    }
+
+    private static Deck ReadDeck(TomlSection section, FindingList findings)
+    {
+        IReadOnlyList<string>? names = section.Texts("truss_names");
+        if (names is not null && (names.Count != 2 || names[0] == names[1] || names.Any(string.IsNullOrWhiteSpace)))
+        {
+            findings.Error(section.PlaceOf("truss_names"), "truss_names are two different names, the left truss first: truss_names = [\"north\", \"south\"].");
+            names = null;
+        }
+
+        var deck = new Deck();
+        deck = deck with
+        {
+            Trusses = section.WholeNumber("trusses", 1, 20, "write how many trusses carry the deck.") ?? deck.Trusses,
+            TrussNames = names ?? deck.TrussNames,
+            TrussSpacing = section.PositiveQuantity("truss_spacing", Quantity.Length),
+            Roadway = section.PositiveQuantity("roadway", Quantity.Length),
+            RoadwayOffset = section.Quantity("roadway_offset", Quantity.Length) ?? 0,
+            WheelToKerb = section.Quantity("wheel_to_kerb", Quantity.Length) ?? deck.WheelToKerb,
+            TrussShare = section.Number("truss_share", 0.001, 10, "write the share of one vehicle that one truss carries, such as 0.75; a percentage is divided by 100."),
+        };
+        if (deck.WheelToKerb < 0)
+        {
+            findings.Error(section.PlaceOf("wheel_to_kerb"), "wheel_to_kerb must not be below zero.");
+        }
+
+        if (deck is { TrussShare: null, Trusses: 2, TrussSpacing: { } spacing, Roadway: { } roadway })
+        {
+            double wheel = (roadway / 2) + Math.Abs(deck.RoadwayOffset) - deck.WheelToKerb, outside = wheel - (spacing / 2);
+            if (outside > 1e-9)
+            {
+                findings.Error(
+                    section.PlaceOf("roadway"),
+                    string.Create(CultureInfo.InvariantCulture, $"the outer wheel line would stand {outside:0.00} m ({outside / 0.3048:0.0} ft) outside a truss: check roadway, roadway_offset, truss_spacing and wheel_to_kerb. If the deck does overhang, give truss_share."));
+            }
+        }
+
+        section.SayWhatIsUnknown();
+        return deck;
+    }
+
+    private static RatingSettings ReadRating(TomlSection section, Catalogue catalogue, FindingList findings)
+    {
+        RatingMethod? method = null;
+        if (section.Text("method") is { } methodName)
+        {
+            method = RatingMethod.Find(methodName);
+            if (method is null)
+            {
+                string[] methods = [.. RatingMethod.All.Select(m => m.Name)];
+                findings.Error(section.PlaceOf("method"), $"unknown method \"{methodName}\".{NearestName.Question(methodName, methods)} The methods are: {string.Join(", ", methods)}.");
+            }
+        }
+
+        Condition? condition = null;
+        if (section.Text("condition") is { } word)
+        {
+            if (Enum.TryParse(word, ignoreCase: true, out Condition known) && Enum.IsDefined(known) && !char.IsAsciiDigit(word[0]))
+            {
+                condition = known;
+            }
+            else
+            {
+                findings.Error(section.PlaceOf("condition"), $"condition = \"{word}\": write \"good\", \"fair\" or \"poor\".");
+            }
+        }
+
+        IReadOnlyList<(string Text, Place Where)>? vehicles = section.TextsWithPlaces("vehicles");
+        foreach ((string vehicle, Place where) in vehicles ?? [])
+        {
+            if (catalogue.Find(vehicle) is null)
+            {
+                findings.Error(where, $"no catalogue has a vehicle \"{vehicle}\".{NearestName.Question(vehicle, catalogue.Names)} List them with: spanrater vehicles.");
+            }
+        }
+
+        if (vehicles is { Count: 0 })
+        {
+            findings.Error(section.PlaceOf("vehicles"), "vehicles is an empty list: name some, or leave the key out for all legal and emergency vehicles.");
+        }
+
+        var settings = new RatingSettings
+        {
+            Method = method,
+            Impact = section.Number("impact", 0, 1, "write the allowance as a fraction, such as 0.33 for 33%."),
+            TruckTraffic = section.Number("adtt", 0, 1e6, "write average daily truck traffic, one direction, such as 80."),
+            Condition = condition,
+            Vehicles = vehicles?.Select(v => catalogue.Find(v.Text)?.Name ?? v.Text).Distinct().ToList(),
+            PermitFactor = section.Number("permit_factor", 1, 5, "write the live-load factor of permit vehicles, 1 or more, such as 1.3."),
+            RelievingComponents = section.Number("relieving_dc", 0, 1, "write the factor on components that relieve, from 0 to 1, such as 0.90."),
+            RelievingWearingSurface = section.Number("relieving_dw", 0, 1, "write the factor on a wearing surface that relieves, from 0 to 1, such as 0.65."),
+        };
+        section.SayWhatIsUnknown();
+        return settings;
+    }
+}

@@ -1,0 +1,85 @@
+namespace SpanRater.Files;
+
+/// <summary>joints.csv: the joints, how they are supported, and which carry the deck.</summary>
+internal sealed class JointsTable
+{
+    private static readonly TableColumn[] Columns =
+    [
+        new("joint", Required: true),
+        new("x", Quantity.Length, Required: true),
+        new("y", Quantity.Length, Required: true),
+        new("support"),
+        new("roller normal", Quantity.Angle),
+        new("deck"),
+    ];
+
+    private readonly List<TableRow> rows = [];
+
+    private JointsTable(DisplayUnits units) => Units = units;
+
+    public List<Joint> Joints { get; } = [];
+
+    public DisplayUnits Units { get; }
+
+    /// <summary>The joints; null where the table cannot be used. A joint with a bad cell is kept where its place is known.</summary>
+    public static JointsTable? Read(string text, string file, FindingList findings)
+    {
+        if (TableReader.Read(text, file, Columns, findings) is not { } table)
+        {
+            return null;
+        }
+
+        bool usable = true;
+        var joints = new JointsTable(UnitsOf(table));
+        foreach (TableRow row in table.Rows)
+        {
+            string? name = row.Required("joint");
+            double? x = row.Required("x") is null ? null : row.Value("x"), y = row.Required("y") is null ? null : row.Value("y");
+            Support? support = SupportOf(row, findings);
+            bool isPanelPoint = row.YesOrNo("deck") ?? false;
+            if (name is not null && x is { } atX && y is { } atY)
+            {
+                joints.Joints.Add(new Joint(name, atX, atY, support, isPanelPoint));
+                joints.rows.Add(row);
+            }
+            else
+            {
+                usable = false;
+            }
+        }
+
+        // With a joint missing, every member to it would be blamed: mend the joints first.
+        return usable ? joints : null;
+    }
+
+    public Place PlaceOf(int joint, string column) => rows[joint][column].Where;
+
+    public int LineOf(int joint) => rows[joint].Where.Line!.Value;
+
+    private static DisplayUnits UnitsOf(Table table) =>
+        table.Header("x")?.Unit is { } unit ? (unit.Symbol is "ft" or "in" ? DisplayUnits.Us : DisplayUnits.Si) : DisplayUnits.Us;
+
+    private static Support? SupportOf(TableRow row, FindingList findings)
+    {
+        TableCell cell = row["support"], normal = row["roller normal"];
+        double? degrees = row.Value("roller normal");
+        string word = cell.Text.ToUpperInvariant();
+        if (word != "ROLLER" && !normal.IsBlank)
+        {
+            findings.Error(normal.Where, "a roller normal belongs to a roller: write roller under support, or clear it.");
+        }
+
+        switch (word)
+        {
+            case "":
+                return null;
+            case "PIN":
+                return Support.Pin;
+            case "ROLLER":
+                return Support.Roller(degrees ?? 90);
+            default:
+                findings.Error(cell.Where, $"support \"{cell.Text}\": write pin or roller, or leave it blank.{NearestName.Question(cell.Text, ["pin", "roller"])}");
+                return null;
+        }
+    }
+}

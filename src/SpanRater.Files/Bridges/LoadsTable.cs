@@ -1,0 +1,84 @@
+using System.Globalization;
+
+namespace SpanRater.Files;
+
+/// <summary>loads.csv: static joint loads on one truss, by case.</summary>
+internal sealed class LoadsTable
+{
+    private static readonly TableColumn[] Columns =
+    [
+        new("case", Required: true),
+        new("joint", Required: true),
+        new("right", Quantity.Force),
+        new("up", Quantity.Force),
+    ];
+
+    private static readonly string[] DeadCases = [Bridge.ComponentsCase, Bridge.WearingSurfaceCase];
+
+    private LoadsTable(IReadOnlyList<LoadCase> cases) => Cases = cases;
+
+    public IReadOnlyList<LoadCase> Cases { get; }
+
+    /// <summary>The cases; null where the table cannot be used.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="file">The file's name in findings.</param>
+    /// <param name="joints">Names of the joints; null where they could not be read.</param>
+    /// <param name="findings">Takes what is wrong.</param>
+    public static LoadsTable? Read(string text, string file, IEnumerable<string>? joints, FindingList findings)
+    {
+        if (TableReader.Read(text, file, Columns, findings) is not { } table)
+        {
+            return null;
+        }
+
+        string[]? known = joints?.ToArray();
+        var cases = new List<(string Name, Place Where, List<JointLoad> Loads)>();
+        foreach (TableRow row in table.Rows)
+        {
+            string? name = row.Required("case"), joint = row.Required("joint");
+            double? right = row.Value("right"), up = row.Value("up");
+            if (name is null || joint is null)
+            {
+                continue;
+            }
+
+            if (row["right"].IsBlank && row["up"].IsBlank)
+            {
+                findings.Error(row.Where, $"the load on \"{joint}\" has no size: write right or up (a weight is negative up).");
+            }
+
+            if (known is not null && !known.Contains(joint, StringComparer.Ordinal))
+            {
+                findings.Error(
+                    row["joint"].Where,
+                    $"case \"{name}\" loads joint \"{joint}\", which joints.csv does not have.{NearestName.Question(joint, known)} A load between joints bends a member, and pin-joint forces alone are not enough.");
+            }
+
+            string? dead = Array.Find(DeadCases, d => string.Equals(d, name, StringComparison.OrdinalIgnoreCase));
+            if (dead is not null && name != dead)
+            {
+                findings.Error(row["case"].Where, $"case \"{name}\": the dead load case is written {dead}.");
+            }
+
+            int index = cases.FindIndex(c => c.Name == name);
+            if (index < 0)
+            {
+                index = cases.Count;
+                cases.Add((name, row["case"].Where, []));
+            }
+
+            cases[index].Loads.Add(new JointLoad(joint, right ?? 0, up ?? 0));
+        }
+
+        foreach ((string name, Place where, List<JointLoad> loads) in cases)
+        {
+            double up = loads.Sum(l => l.Up);
+            if (name is Bridge.ComponentsCase or Bridge.WearingSurfaceCase && up > 0)
+            {
+                findings.Error(where, string.Create(CultureInfo.InvariantCulture, $"the dead load of case {name} adds up to {up / 1000:0.###} kN upward: a weight is negative under up."));
+            }
+        }
+
+        return new LoadsTable([.. cases.Select(c => new LoadCase(c.Name, c.Loads))]);
+    }
+}

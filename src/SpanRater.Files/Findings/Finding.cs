@@ -1,0 +1,55 @@
+namespace SpanRater.Files;
+
+/// <summary>Whether a finding forbids the input or only asks for a second look.</summary>
+public enum FindingSeverity
+{
+    /// <summary>The input is refused.</summary>
+    Error,
+
+    /// <summary>The input is used; the user should look again.</summary>
+    Warning,
+}
+
+/// <summary>Where something stands in a file.</summary>
+/// <param name="File">The file's name as a user would write it.</param>
+/// <param name="Line">Physical line, from 1; null where the whole file is meant.</param>
+/// <param name="Column">Character at which the cell or value starts, from 1; null where the whole line is meant.</param>
+public sealed record Place(string File, int? Line = null, int? Column = null)
+{
+    /// <summary>file:line:column, as far as known.</summary>
+    public override string ToString() => string.Create(
+        System.Globalization.CultureInfo.InvariantCulture,
+        $"{File}{(Line is null ? "" : $":{Line}")}{(Column is null ? "" : $":{Column}")}");
+}
+
+/// <summary>Something wrong, or worth a look, in the input: where, what, and the mend.</summary>
+/// <param name="Severity">Whether the input is refused.</param>
+/// <param name="Where">Where it stands.</param>
+/// <param name="What">What is wrong, one sentence, and the mend.</param>
+public sealed record Finding(FindingSeverity Severity, Place Where, string What)
+{
+    /// <summary>One line for a terminal.</summary>
+    public override string ToString() => $"{Where}: {(Severity == FindingSeverity.Warning ? "warning: " : "")}{What}";
+}
+
+/// <summary>Collects findings while files are read, so that all of them are told in one go.</summary>
+public sealed class FindingList
+{
+    private readonly List<Finding> findings = [];
+
+    /// <summary>Every finding so far, in the order found.</summary>
+    public IReadOnlyList<Finding> All => findings;
+
+    /// <summary>True when the input is refused.</summary>
+    public bool HasErrors => findings.Exists(f => f.Severity == FindingSeverity.Error);
+
+    /// <summary>Adds an error.</summary>
+    /// <param name="where">Where it stands.</param>
+    /// <param name="what">What is wrong, and the mend.</param>
+    public void Error(Place where, string what) => findings.Add(new Finding(FindingSeverity.Error, where, what));
+
+    /// <summary>Adds a warning.</summary>
+    /// <param name="where">Where it stands.</param>
+    /// <param name="what">What to look at.</param>
+    public void Warning(Place where, string what) => findings.Add(new Finding(FindingSeverity.Warning, where, what));
+}
