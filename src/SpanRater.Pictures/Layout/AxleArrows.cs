@@ -20,8 +20,13 @@ internal static class AxleArrows
     /// <param name="crowding">Takes what is drawn.</param>
     public static IEnumerable<DrawingPart> Of(IReadOnlyList<AxleEffect> axles, Truss truss, View view, DisplayUnits units, Crowding crowding)
     {
+        if (axles.Count == 0)
+        {
+            yield break;
+        }
+
         // Axles far off the bridge are not in the picture; the words beside it count them.
-        double reach = 58 / view.ScaleX, first = truss.Stations.FirstOrDefault(), last = truss.Stations.LastOrDefault();
+        double reach = 58 / view.ScaleX, first = truss.Stations[0], last = truss.Stations[^1];
         AxleEffect[] near = [.. axles.Where(a => a.Station >= first - reach && a.Station <= last + reach).OrderBy(a => a.Station)];
         var ends = new List<double>();
         var texts = new List<Text>();

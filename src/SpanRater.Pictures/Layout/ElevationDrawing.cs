@@ -1,3 +1,4 @@
+using System.Globalization;
 using SpanRater.Files;
 
 namespace SpanRater.Pictures;
@@ -138,24 +139,24 @@ internal sealed class ElevationDrawing
                 continue;
             }
 
-            DrawingPoint from = view.Pixels(At(Truss.Joints[Truss.FromJoint(m)])), to = view.Pixels(At(Truss.Joints[Truss.ToJoint(m)]));
-            double length = double.Hypot(to.X - from.X, to.Y - from.Y);
-            double angle = Math.Round(Math.Atan2(to.Y - from.Y, to.X - from.X) * 180 / Math.PI, 6);
+            DrawingPoint start = view.Pixels(At(Truss.Joints[Truss.FromJoint(m)])), end = view.Pixels(At(Truss.Joints[Truss.ToJoint(m)]));
+            double length = double.Hypot(end.X - start.X, end.Y - start.Y);
+            double angle = Math.Round(Math.Atan2(end.Y - start.Y, end.X - start.X) * 180 / Math.PI, 6);
             angle = angle > 90 ? angle - 180 : angle <= -90 ? angle + 180 : angle;
             double size = ((double[])[13.5, 12.5, 11.5, 10.5]).FirstOrDefault(s => Lettering.Width(label, s) + 30 <= length);
             if (size == 0)
             {
-                string number = (key.Count + 1).ToString(System.Globalization.CultureInfo.InvariantCulture);
+                string number = (key.Count + 1).ToString(CultureInfo.InvariantCulture);
                 key.Add($"{number} = {label}");
                 (label, size) = (number, 12);
             }
 
-            Box box = Box.Of(label, size, from, angle);
+            Box box = Box.Of(label, size, start, angle);
             double room = Math.Max(0, 1 - ((box.Width + 22) / length)) / 2;
             Box chosen = crowding.Choose(
                 from part in (double[])[0, -0.3, 0.3, -0.55, 0.55, -0.8, 0.8, -1, 1]
                 let t = 0.5 + (part * room)
-                select box with { X = from.X + (t * (to.X - from.X)), Y = from.Y + (t * (to.Y - from.Y)) },
+                select box with { X = start.X + (t * (end.X - start.X)), Y = start.Y + (t * (end.Y - start.Y)) },
                 m);
             parts.Add(new Text(Truss.Members[m].Name, Back(chosen, view), label, size, Ink.Black, Angle: angle, OnPaper: true));
         }
