@@ -1,0 +1,95 @@
+namespace SpanRater.Pictures;
+
+/// <summary>Draws the influence lines of all members as small pictures in one vertical scale.</summary>
+internal static class SmallMultiples
+{
+    private const int Columns = 5;
+    private const double Gap = 20;
+    private const double CellHeight = 104;
+    private const double Header = 36;
+    private const double Lowest = 8;
+
+    /// <summary>Lays them down, role by role.</summary>
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="lines">The lines.</param>
+    public static void Lay(Sheet sheet, InfluenceLines lines)
+    {
+        double cell = (Sheet.InnerWidth - ((Columns - 1) * Gap)) / Columns;
+        InfluenceLine[] all = [.. lines.Members.Select(m => m.Line)];
+        double least = Math.Min(0, all.Min(l => l.Ordinates.Min())), most = Math.Max(0, all.Max(l => l.Ordinates.Max()));
+        double scale = most > least ? (CellHeight - Header - Lowest) / (most - least) : 1;
+        double left = lines.Truss.Stations[0], scaleX = (cell - 4) / (lines.Truss.Stations[^1] - left);
+        IReadOnlyList<MemberGroup> groups = ReadingOrder.Of(lines.Truss);
+        foreach (MemberGroup group in groups)
+        {
+            string heading = group.Heading(groups.Count);
+            if (heading.Length > 0)
+            {
+                sheet.Space(8);
+                sheet.Paragraph("role", heading, 15, Ink.Grey);
+            }
+
+            foreach (int[] row in group.Members.Chunk(Columns))
+            {
+                // A row is one drawing whose cells stand side by side, in pixels across.
+                var parts = new List<DrawingPart>();
+                double bottom = least - (Lowest / scale);
+                for (int c = 0; c < row.Length; c++)
+                {
+                    double offset = (c * (cell + Gap)) + 2;
+                    var view = new View(left - (offset / scaleX), bottom, scaleX, scale);
+                    parts.AddRange(Cell(lines, row[c], view).Select(part => Across(part, view)));
+                }
+
+                sheet.Place(new View(0, bottom, 1, scale).Drawing(Sheet.InnerWidth, CellHeight, parts));
+                sheet.Space(8);
+            }
+        }
+    }
+
+    private static IEnumerable<DrawingPart> Cell(InfluenceLines lines, int member, View view)
+    {
+        InfluenceEffect effect = lines.Members[member];
+        InfluenceLine line = effect.Line;
+        foreach (DrawingPart part in InfluenceStrokes.Of(effect.Name, line, view, 1.8))
+        {
+            yield return part;
+        }
+
+        double right = line.Stations[^1];
+        yield return new Stroke("zero", [new(view.Left + ((line.Stations[0] - view.Left)), 0), new(right, 0)], Ink.Black, 1);
+        foreach (double station in line.Stations)
+        {
+            yield return new Stroke("panel point", [new(station, 0), view.Moved(new(station, 0), 0, -4)], Ink.Black, 1);
+        }
+
+        var corner = new DrawingPoint(line.Stations[0], view.Bottom);
+        yield return new Text(effect.Name, view.Moved(corner, 0, CellHeight - 9), effect.Name, 15, Ink.Black, TextAnchor.Left);
+        yield return new Text($"extremes {effect.Name}", view.Moved(corner, 0, CellHeight - 26), Extremes(line), 12, Ink.Grey, TextAnchor.Left);
+    }
+
+    private static string Extremes(InfluenceLine line)
+    {
+        double least = line.Ordinates.Min(), most = line.Ordinates.Max();
+        string[] words =
+        [
+            .. most > 0 ? (string[])[$"tension {Figures.Plain(most)}"] : [],
+            .. least < 0 ? (string[])[$"compression {Figures.Plain(least)}"] : [],
+        ];
+        return words.Length > 0 ? string.Join(", ", words) : "no force anywhere";
+    }
+
+    // From metres of the cell to pixels of the row.
+    private static DrawingPart Across(DrawingPart part, View view)
+    {
+        DrawingPoint Pixel(DrawingPoint p) => new((p.X - view.Left) * view.ScaleX, p.Y);
+        return part switch
+        {
+            Stroke stroke => stroke with { Points = [.. stroke.Points.Select(Pixel)] },
+            Area area => area with { Points = [.. area.Points.Select(Pixel)] },
+            Text text => text with { At = Pixel(text.At) },
+            Mark mark => mark with { At = Pixel(mark.At) },
+            _ => part,
+        };
+    }
+}

@@ -1,0 +1,76 @@
+using SpanRater.Files;
+
+namespace SpanRater.Pictures;
+
+/// <summary>The rating of a bridge: each member's lowest factor where it stands, and from the lowest up.</summary>
+public static class RatingPicture
+{
+    /// <summary>What every rating picture says at its foot.</summary>
+    public const string Caution = "An aid for qualified people, not a posting order: local codes and a licensed engineer decide.";
+
+    /// <summary>What the rating leaves out.</summary>
+    public const string Scope = "Truss members only are rated; floor and connections are not.";
+
+    /// <summary>Draws the elevation with the factors, and the factors as bars.</summary>
+    /// <param name="rating">The rating.</param>
+    /// <param name="units">Units shown.</param>
+    public static Picture Of(BridgeRating rating, DisplayUnits units)
+    {
+        ArgumentNullException.ThrowIfNull(rating);
+        ArgumentNullException.ThrowIfNull(units);
+        Truss truss = rating.Bridge.Truss;
+        IReadOnlyList<MemberVerdict> verdicts = MemberVerdict.Of(rating);
+        var sheet = new Sheet($"{rating.Bridge.Name}: {Governing(rating)}");
+        sheet.Paragraph("contents", $"Lowest rating factor of each truss member; {rating.Method.FullName} ({rating.Method.Name}).");
+        sheet.Space(4);
+        Legend(sheet);
+        Elevation elevation = new ElevationDrawing
+        {
+            Truss = truss,
+            Units = units,
+            Width = Sheet.InnerWidth,
+            StyleOf = m => MemberVerdict.StyleOf(verdicts[m].Band),
+            LabelOf = m => verdicts[m].Words,
+        }.Draw();
+        sheet.Place(elevation.Drawing);
+        Remarks.Key(sheet, elevation.Key);
+        sheet.Space(12);
+        sheet.Paragraph("bars", "Members from the lowest factor", 17, Ink.Black);
+        int[] order = [.. Enumerable.Range(0, verdicts.Count).OrderBy(m => verdicts[m].Band >= RatingBand.NotRated ? verdicts[m].Band : 0).ThenBy(m => verdicts[m].Lowest?.Factor)];
+        (Drawing bars, Axis bottom, double indent) = FactorBars.Of([.. order.Select(m => verdicts[m])], [.. order.Select(m => truss.Members[m].Name)]);
+        sheet.Place(bars, indent, bottom: bottom);
+        Incomplete(sheet, truss, verdicts);
+        sheet.Paragraph("scope", Scope, 15, Ink.Black);
+        sheet.Paragraph("caution", Caution, 15, Ink.Black);
+        return sheet.ToPicture();
+    }
+
+    private static string Governing(BridgeRating rating)
+    {
+        if (rating.Governing is not { } row)
+        {
+            return rating.Rows.Any(r => r.Status == RatingStatus.Withheld) ? "the rating is withheld" : "nothing is rated";
+        }
+
+        string truss = row.Truss is null ? "" : $" of the {row.Truss} truss";
+        string sense = row.Sense == Sense.Tension ? "tension" : "compression";
+        return $"{row.Member.Name}{truss} governs, RF {Figures.Factor(row.Factor!.Value)} in {sense} ({row.Vehicle.Name}, {row.Level.Name})";
+    }
+
+    private static void Legend(Sheet sheet) => sheet.Legend(
+        new LegendEntry("RF below 1.0", MemberVerdict.StyleOf(RatingBand.Below)),
+        new LegendEntry("RF 1.0 to 1.5", MemberVerdict.StyleOf(RatingBand.Near)),
+        new LegendEntry("RF 1.5 and above", MemberVerdict.StyleOf(RatingBand.Above)),
+        new LegendEntry("not rated", MemberVerdict.StyleOf(RatingBand.NotRated)),
+        new LegendEntry("no live force", MemberVerdict.StyleOf(RatingBand.NotLoaded)));
+
+    // A factor stands for what could be rated: whoever reads it must know what could not.
+    private static void Incomplete(Sheet sheet, Truss truss, IReadOnlyList<MemberVerdict> verdicts)
+    {
+        string[] names = [.. Enumerable.Range(0, verdicts.Count).Where(m => verdicts[m].AlsoNotRated).Select(m => truss.Members[m].Name)];
+        if (names.Length > 0)
+        {
+            sheet.Paragraph("incomplete", $"Shown is the lowest of what could be rated. Some vehicle, level or sense is not rated for: {string.Join(", ", names)}.", 15, Ink.Black);
+        }
+    }
+}

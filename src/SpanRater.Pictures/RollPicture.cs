@@ -1,0 +1,87 @@
+using SpanRater.Files;
+
+namespace SpanRater.Pictures;
+
+/// <summary>What a vehicle does to a truss as it rolls over it.</summary>
+public static class RollPicture
+{
+    /// <summary>
+    /// Draws the vehicle where it stood at the largest force of one member, with that member's influence line, and the largest
+    /// tension and compression of every member.
+    /// </summary>
+    /// <param name="title">Title, such as the bridge's name.</param>
+    /// <param name="lines">The influence lines.</param>
+    /// <param name="vehicle">The vehicle.</param>
+    /// <param name="peaks">Its peaks, by member, in the order of <see cref="Truss.Members"/>.</param>
+    /// <param name="member">The member it is drawn for; null for the one with the largest peak.</param>
+    /// <param name="units">Units shown.</param>
+    /// <exception cref="ArgumentException">There is no such member, or there is not one pair of peaks for each member.</exception>
+    public static Picture Of(
+        string title, InfluenceLines lines, Vehicle vehicle, IReadOnlyList<PeakPair> peaks, string? member, DisplayUnits units)
+    {
+        ArgumentNullException.ThrowIfNull(title);
+        ArgumentNullException.ThrowIfNull(lines);
+        ArgumentNullException.ThrowIfNull(vehicle);
+        ArgumentNullException.ThrowIfNull(peaks);
+        ArgumentNullException.ThrowIfNull(units);
+        Truss truss = lines.Truss;
+        if (peaks.Count != truss.Members.Count)
+        {
+            throw new ArgumentException($"{peaks.Count} pairs of peaks for {truss.Members.Count} members; there must be one each.", nameof(peaks));
+        }
+
+        int shown = member is null
+            ? Enumerable.Range(0, peaks.Count).MaxBy(m => Math.Abs(Larger(peaks[m])?.Force ?? 0))
+            : truss.FindMember(member) ?? throw new ArgumentException($"The truss has no member \"{member}\".", nameof(member));
+
+        var sheet = new Sheet(title);
+        sheet.Paragraph(
+            "contents",
+            $"{vehicle.Name} ({Figures.Force(vehicle.Train.Weight, units)} on {vehicle.Train.Loads.Count} {(vehicle.Train.Loads.Count == 1 ? "axle" : "axles")}), whole, on one truss; without dead load, impact and load factors.",
+            Sheet.TextSize,
+            Ink.Black);
+        Peak? peak = Larger(peaks[shown]);
+        sheet.Paragraph("peak", Sentence(truss, shown, peak, units), 17, Ink.Black);
+        DrawStand(sheet, lines, shown, peak, units);
+        sheet.Space(14);
+        sheet.Paragraph("envelope", $"Largest tension and compression of each member as {vehicle.Name} rolls over, in both directions", 17, Ink.Black);
+        (Drawing bars, Axis bottom, double indent) = EnvelopeBars.Of(truss, peaks, shown, units);
+        sheet.Place(bars, indent, bottom: bottom);
+        sheet.Paragraph("legend", "Tension: solid outline, plain. Compression: dashed outline, hatched.", 14);
+        return sheet.ToPicture();
+    }
+
+    private static Peak? Larger(PeakPair pair) =>
+        Math.Abs(pair.Compression?.Force ?? 0) > Math.Abs(pair.Tension?.Force ?? 0) ? pair.Compression : pair.Tension ?? pair.Compression;
+
+    private static void DrawStand(Sheet sheet, InfluenceLines lines, int member, Peak? peak, DisplayUnits units)
+    {
+        IReadOnlyList<AxleEffect> axles = peak?.Axles ?? [];
+        Elevation elevation = InfluencePicture.ElevationOf(lines.Truss, lines.Members[member], units, axles);
+        sheet.Place(elevation.Drawing, InfluencePicture.AxisRoom);
+        (Drawing line, Axis left) = InfluenceDrawing.Of(lines.Members[member], elevation.View, elevation.Drawing.Width * elevation.View.ScaleX, units, axles);
+        sheet.Place(line, InfluencePicture.AxisRoom, left);
+        Remarks.Key(sheet, elevation.Key);
+        sheet.Paragraph("signs", $"Below the elevation: influence line of {lines.Members[member].Name}; dots show the ordinate under each axle.", 14);
+    }
+
+    private static string Sentence(Truss truss, int member, Peak? peak, DisplayUnits units)
+    {
+        string name = truss.Members[member].Name;
+        if (peak is null)
+        {
+            return $"{name}: no force, wherever the vehicle stands.";
+        }
+
+        double first = truss.Stations[0];
+        int off = peak.Axles.Count(a => a.Station < first || a.Station > truss.Stations[^1]);
+        string offWords = off switch
+        {
+            0 => "",
+            1 => "; one axle is off the deck",
+            _ => $"; {Figures.OnAxis(off)} axles are off the deck",
+        };
+        string way = peak.Direction == Direction.Right ? "right" : "left";
+        return $"{name}: {(peak.Force > 0 ? "tension" : "compression")} {Figures.Force(peak.Force, units)}, front axle at {Figures.Length(peak.Station - first, units)} from {truss.Joints[truss.PanelPoints[0]].Name}, driving to the {way}{offWords}.";
+    }
+}
