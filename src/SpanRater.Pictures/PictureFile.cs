@@ -1,5 +1,6 @@
 using System.Text;
 using SkiaSharp;
+using SpanRater.Files;
 
 namespace SpanRater.Pictures;
 
@@ -40,22 +41,15 @@ public static class PictureFile
     public static void Save(Picture picture, string path)
     {
         ArgumentNullException.ThrowIfNull(picture);
-        byte[] bytes = Bytes(picture, FormatOf(path) ?? throw new UnsupportedPictureException(path));
-        string beside = $"{path}.{Guid.NewGuid():N}.part";
-        try
-        {
-            File.WriteAllBytes(beside, bytes);
-            File.Move(beside, path, overwrite: true);
-        }
-        finally
-        {
-            // After the move there is nothing there, and deleting nothing is no error; a directory that is missing would be.
-            if (File.Exists(beside))
-            {
-                File.Delete(beside);
-            }
-        }
+        WholeFile.Write(path, Bytes(picture, path));
     }
+
+    /// <summary>The bytes of a picture's file, of the kind that a path's ending says.</summary>
+    /// <param name="picture">The picture.</param>
+    /// <param name="path">The path.</param>
+    /// <exception cref="UnsupportedPictureException">The path ends neither in .png nor in .svg.</exception>
+    public static byte[] Bytes(Picture picture, string path) =>
+        Bytes(picture, FormatOf(path) ?? throw new UnsupportedPictureException(path));
 
     /// <summary>The bytes of a picture's file.</summary>
     /// <param name="picture">The picture.</param>

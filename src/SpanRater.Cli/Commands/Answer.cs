@@ -1,12 +1,13 @@
 using SpanRater.Cli.Terminal;
 using SpanRater.Files;
+using SpanRater.Pictures;
 
 namespace SpanRater.Cli.Commands;
 
 /// <summary>Delivers a result page: as text, CSV or JSON, on the terminal or in a file, with its picture. All is made before any of it is written.</summary>
 internal sealed record Answer(Surroundings Surroundings, string? Format, string? OutFile, string? PictureFile)
 {
-    public int Deliver(ResultPage page, DisplayUnits units, Func<byte[]>? picture = null)
+    public int Deliver(ResultPage page, DisplayUnits units, Func<Picture>? picture = null)
     {
         byte[] bytes = (Format ?? FormatOf(OutFile)) switch
         {
@@ -15,7 +16,7 @@ internal sealed record Answer(Surroundings Surroundings, string? Format, string?
             _ when OutFile is null => TextPage.Write(page, units, Surroundings.TerminalWidth, Surroundings.Colour),
             _ => TextPage.Write(page, units, null, colour: false),
         };
-        byte[]? drawn = PictureFile is null ? null : picture?.Invoke();
+        byte[]? drawn = PictureFile is null || picture is null ? null : Pictures.PictureFile.Bytes(picture(), PictureFile);
         if (drawn is not null)
         {
             WriteFile(PictureFile!, drawn);

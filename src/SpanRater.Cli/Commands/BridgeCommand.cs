@@ -1,5 +1,6 @@
 using System.CommandLine;
 using SpanRater.Files;
+using SpanRater.Pictures;
 
 namespace SpanRater.Cli.Commands;
 
@@ -54,6 +55,11 @@ internal sealed class BridgeCommand
         Command.SetAction(parsed =>
         {
             string? pictureFile = picture is null ? null : parsed.GetValue(picture);
+            if (pictureFile is not null && !PictureFile.IsSupported(pictureFile))
+            {
+                throw new RefusedException($"--picture \"{pictureFile}\": must end in .png or .svg, the two kinds of picture there are.");
+            }
+
             Answer answer = common.AnswerTo(parsed, surroundings, pictureFile);
             BridgeReading reading = BridgeInput.Read(parsed.GetRequiredValue(Bridge), common.CataloguesIn(parsed), pageTellsWarnings ? null : surroundings.Error);
             return act(parsed, reading, common.UnitsIn(parsed, reading.Units), answer);

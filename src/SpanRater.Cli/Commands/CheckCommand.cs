@@ -1,5 +1,6 @@
 using System.CommandLine;
 using SpanRater.Files;
+using SpanRater.Pictures;
 
 namespace SpanRater.Cli.Commands;
 
@@ -9,5 +10,5 @@ internal static class CheckCommand
     public static Command Make(Surroundings surroundings) =>
         new BridgeCommand(surroundings, "check", "Read all, and say whether it is a truss: determinate or not, stable or not, what moves if not.", draws: true)
             .With([], pageTellsWarnings: true, (_, reading, units, answer) =>
-                answer.Deliver(CheckPage.Of(reading.Bridge!, reading.Findings, units), units));
+                answer.Deliver(CheckPage.Of(reading.Bridge!, reading.Findings, units), units, () => ElevationPicture.Of(reading.Bridge!.Name, reading.Bridge.Truss, units)));
 }

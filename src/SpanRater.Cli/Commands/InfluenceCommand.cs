@@ -1,5 +1,6 @@
 using System.CommandLine;
 using SpanRater.Files;
+using SpanRater.Pictures;
 
 namespace SpanRater.Cli.Commands;
 
@@ -20,7 +21,11 @@ internal static class InfluenceCommand
             }
 
             Outcome<InfluenceLines> outcome = InfluenceLines.Of(bridge.Truss);
-            return answer.Deliver(InfluencePage.Of(bridge, outcome, only, units), units);
+            return answer.Deliver(
+                InfluencePage.Of(bridge, outcome, only, units),
+                units,
+                outcome.Value is not { } lines ? null
+                : () => only is null ? InfluencePicture.OfAll(bridge.Name, lines, units) : InfluencePicture.OfEffect(bridge.Name, lines, only, units));
         });
     }
 }

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using SpanRater.Files;
+using SpanRater.Pictures;
 
 namespace SpanRater.Cli.Commands;
 
@@ -15,7 +16,7 @@ internal static class RateCommand
             Bridge bridge = reading.Bridge!;
             RatingMethod method = MethodOf(reading);
             return MemberRater.Rate(bridge, method, VehiclesOf(reading)).TryGet(out BridgeRating? rating, out Refusal? refusal)
-                ? answer.Deliver(RatingPage.Of(rating, units, parsed.GetValue(all)), units)
+                ? answer.Deliver(RatingPage.Of(rating, units, parsed.GetValue(all)), units, () => RatingPicture.Of(rating, units))
                 : answer.Deliver(RatingPage.Refused(bridge, method, refusal), units);
         });
     }

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using SpanRater.Files;
+using SpanRater.Pictures;
 
 namespace SpanRater.Cli.Commands;
 
@@ -24,7 +25,10 @@ internal static class RollCommand
                 peaks = [.. lines.Members.Select(m => plan.PeaksOf(m.Line))];
             }
 
-            return answer.Deliver(RollPage.Of(bridge, rolled, peaks, refusal, index, units), units);
+            return answer.Deliver(
+                RollPage.Of(bridge, rolled, peaks, refusal, index, units),
+                units,
+                peaks is null ? null : () => RollPicture.Of(bridge.Name, lines!, rolled, peaks, parsed.GetValue(member), units));
         });
     }
 
