@@ -45,8 +45,8 @@ public static class RollPicture
         DrawStand(sheet, lines, shown, peak, units);
         sheet.Space(14);
         sheet.Paragraph("envelope", $"Largest tension and compression of each member as {vehicle.Name} rolls over, in both directions", 17, Ink.Black);
-        (Drawing bars, Axis bottom, double indent) = EnvelopeBars.Of(truss, peaks, shown, units);
-        sheet.Place(bars, indent, bottom: bottom);
+        (Drawing bars, Axis bottom) = EnvelopeBars.Of(truss, peaks, shown, units);
+        sheet.Place(bars, bottom: bottom);
         sheet.Paragraph("legend", "Tension: solid outline, plain. Compression: dashed outline, hatched.", 14);
         return sheet.ToPicture();
     }

@@ -27,6 +27,9 @@ internal static class ScottPlotPen
     private static Plot PlotOf(Panel panel)
     {
         var plot = new Plot();
+
+        // The panels share one canvas: a plot that cleared it would wipe out those before it.
+        plot.RenderManager.ClearCanvasBeforeEachRender = false;
         Drawing drawing = panel.Drawing;
         plot.FigureBackground.Color = Colors.Transparent;
         plot.DataBackground.Color = Colors.Transparent;
@@ -39,6 +42,9 @@ internal static class ScottPlotPen
         plot.Axes.SetLimits(drawing.Left, drawing.Left + drawing.Width, drawing.Bottom, drawing.Bottom + drawing.Height);
         Set((AxisBase)plot.Axes.Left, panel.LeftAxis);
         Set((AxisBase)plot.Axes.Bottom, panel.BottomAxis);
+
+        // Drawings with bars have names beside them, below which no axis runs: they draw its line themselves.
+        plot.Axes.Bottom.FrameLineStyle.IsVisible = false;
         plot.Axes.Right.IsVisible = false;
         plot.Axes.Top.IsVisible = false;
         plot.Add.Plottable(new DrawingPlottable(drawing));
