@@ -61,7 +61,7 @@ internal static class EnvelopeBars
     {
         if (pointedOut)
         {
-            yield return new Text("pointed out", view.Moved(new(view.Left, middle), indent - 2, 0), "◂ shown above", 12, Ink.Grey, TextAnchor.Left);
+            yield return new Text("pointed out", view.Moved(new(view.Left, middle), indent - 2, 0), "shown above", 12, Ink.Grey, TextAnchor.Left);
         }
 
         yield return new Text(name, new(view.Left, middle), name, Size, Ink.Black, TextAnchor.Left);
@@ -74,14 +74,14 @@ internal static class EnvelopeBars
 
             double end = units.From(Quantity.Force, peak.Force), half = Bar / 2 / view.ScaleY;
             DrawingPoint[] bar = [new(0, middle - half), new(end, middle - half), new(end, middle + half), new(0, middle + half)];
-            LineStyle style = InfluenceStrokes.StyleOf(sense, 1.6);
+            Ink ink = InfluenceStrokes.StyleOf(sense, 1).Ink;
             yield return new Area($"{name}, {sense}", bar, sense == Sense.Tension ? Ink.TensionTint : Ink.CompressionTint);
             for (double x = -Hatching.Spacing / view.ScaleX; sense == Sense.Compression && x > end; x -= Hatching.Spacing / view.ScaleX)
             {
-                yield return new Stroke($"{name}, hatching", [new(x, middle - half), new(x, middle + half)], style.Ink, Hatching.Weight * 0.7);
+                yield return new Stroke($"{name}, hatching", [new(x, middle - half), new(x, middle + half)], ink, Hatching.Weight * 0.7);
             }
 
-            yield return new Stroke($"{name}, {sense}", bar, style.Ink, style.Weight, style.Dash, Closed: true);
+            yield return new Stroke($"{name}, {sense}", bar, ink, 1.3, Closed: true);
             bool right = sense == Sense.Tension;
             yield return new Text(
                 $"{name}, {sense}",

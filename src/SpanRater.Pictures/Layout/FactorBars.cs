@@ -42,7 +42,7 @@ internal static class FactorBars
         parts.Insert(0, new Stroke("RF = 1", [new(1, 0), new(1, height)], Ink.Black, 1.6, Dash.Dashed));
         parts.Add(new Stroke("axis", [new(0, 0), view.Moved(new(most, 0), Figure, 0)], Ink.Grey, 1));
         var ticks = Scales.Ticks(0, most, (int)most).Select(t => t.At == 1 ? t with { Label = "RF = 1" } : t);
-        return (view.Drawing(Sheet.InnerWidth, height, parts), new Axis("rating factor [-]", [.. ticks]));
+        return (view.Drawing(Sheet.InnerWidth, height, parts), new Axis(highest > most ? $"rating factor RF [-]; longer bars are cut at {Figures.OnAxis(most)}" : "rating factor RF [-]", [.. ticks]));
     }
 
     private static double RowHeight(IReadOnlyList<string> words) => (words.Count * Line) + 5;

@@ -20,7 +20,16 @@ internal static class ScottPlotPen
         foreach (Panel panel in picture.Panels)
         {
             using Plot plot = PlotOf(panel);
-            plot.Render(canvas, new PixelRect(0, picture.Width, picture.Height, 0));
+            var whole = new PixelRect(0, picture.Width, picture.Height, 0);
+
+            // A plot draws twice when its axes turn out to have another size than it had thought. It finds that out on a
+            // canvas that keeps nothing, so that every stroke and letter comes once onto the one that counts.
+            using (var nothing = new SKNoDrawCanvas(picture.Width, picture.Height))
+            {
+                plot.Render(nothing, whole);
+            }
+
+            plot.Render(canvas, whole);
         }
     }
 
