@@ -27,7 +27,7 @@ public static class InfluencePicture
         sheet.Space(4);
         Legend(sheet, words);
         Elevation elevation = ElevationOf(lines.Truss, found, units, []);
-        (Drawing drawing, Axis left) = InfluenceDrawing.Of(found, elevation.View, elevation.Drawing.Width * elevation.View.ScaleX, units, []);
+        (Drawing drawing, Axis left) = InfluenceDrawing.Of(found, First(lines.Truss), elevation.View, elevation.Drawing.Width * elevation.View.ScaleX, units, []);
         sheet.Place(drawing, AxisRoom, left);
         sheet.Place(elevation.Drawing, AxisRoom);
         sheet.Space(8);
@@ -83,6 +83,9 @@ public static class InfluencePicture
             Axles = axles,
         }.Draw();
     }
+
+    /// <summary>Name of the first panel point, from which stations are told.</summary>
+    internal static string First(Truss truss) => truss.Joints[truss.PanelPoints[0]].Name;
 
     private static void Legend(Sheet sheet, EffectWords words) => sheet.Legend(
         new LegendEntry($"{words.Positive}: solid line, plain", InfluenceStrokes.StyleOf(Sense.Tension, 2.4), Ink.TensionTint),

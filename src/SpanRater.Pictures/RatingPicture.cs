@@ -37,8 +37,8 @@ public static class RatingPicture
         sheet.Space(12);
         sheet.Paragraph("bars", "Members from the lowest factor", 17, Ink.Black);
         int[] order = [.. Enumerable.Range(0, verdicts.Count).OrderBy(m => verdicts[m].Band >= RatingBand.NotRated ? verdicts[m].Band : 0).ThenBy(m => verdicts[m].Lowest?.Factor)];
-        (Drawing bars, Axis bottom, double indent) = FactorBars.Of([.. order.Select(m => verdicts[m])], [.. order.Select(m => truss.Members[m].Name)]);
-        sheet.Place(bars, indent, bottom: bottom);
+        (Drawing bars, Axis bottom) = FactorBars.Of([.. order.Select(m => verdicts[m])], [.. order.Select(m => truss.Members[m].Name)]);
+        sheet.Place(bars, bottom: bottom);
         Incomplete(sheet, truss, verdicts);
         sheet.Paragraph("scope", Scope, 15, Ink.Black);
         sheet.Paragraph("caution", Caution, 15, Ink.Black);

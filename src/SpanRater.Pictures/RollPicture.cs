@@ -45,9 +45,9 @@ public static class RollPicture
         DrawStand(sheet, lines, shown, peak, units);
         sheet.Space(14);
         sheet.Paragraph("envelope", $"Largest tension and compression of each member as {vehicle.Name} rolls over, in both directions", 17, Ink.Black);
-        (Drawing bars, Axis bottom, double indent) = EnvelopeBars.Of(truss, peaks, shown, units);
-        sheet.Place(bars, indent, bottom: bottom);
-        sheet.Paragraph("legend", "Tension: solid outline, plain. Compression: dashed outline, hatched.", 14);
+        (Drawing bars, Axis bottom) = EnvelopeBars.Of(truss, peaks, shown, units);
+        sheet.Place(bars, bottom: bottom);
+        sheet.Paragraph("legend", "Tension: plain bars to the right. Compression: hatched bars to the left.", 14);
         return sheet.ToPicture();
     }
 
@@ -59,7 +59,7 @@ public static class RollPicture
         IReadOnlyList<AxleEffect> axles = peak?.Axles ?? [];
         Elevation elevation = InfluencePicture.ElevationOf(lines.Truss, lines.Members[member], units, axles);
         sheet.Place(elevation.Drawing, InfluencePicture.AxisRoom);
-        (Drawing line, Axis left) = InfluenceDrawing.Of(lines.Members[member], elevation.View, elevation.Drawing.Width * elevation.View.ScaleX, units, axles);
+        (Drawing line, Axis left) = InfluenceDrawing.Of(lines.Members[member], InfluencePicture.First(lines.Truss), elevation.View, elevation.Drawing.Width * elevation.View.ScaleX, units, axles);
         sheet.Place(line, InfluencePicture.AxisRoom, left);
         Remarks.Key(sheet, elevation.Key);
         sheet.Paragraph("signs", $"Below the elevation: influence line of {lines.Members[member].Name}; dots show the ordinate under each axle.", 14);
@@ -82,6 +82,6 @@ public static class RollPicture
             _ => $"; {Figures.OnAxis(off)} axles are off the deck",
         };
         string way = peak.Direction == Direction.Right ? "right" : "left";
-        return $"{name}: {(peak.Force > 0 ? "tension" : "compression")} {Figures.Force(peak.Force, units)}, front axle at {Figures.Length(peak.Station - first, units)} from {truss.Joints[truss.PanelPoints[0]].Name}, driving to the {way}{offWords}.";
+        return $"{name}: {(peak.Force > 0 ? "tension" : "compression")} {Figures.Force(peak.Force, units)}, front axle at {Figures.Length(peak.Station - first, units)} from {InfluencePicture.First(truss)}, driving to the {way}{offWords}.";
     }
 }

@@ -10,7 +10,8 @@ internal static class AxleArrows
 
     private const double Size = 14;
     private const double Shortest = 54;
-    private const double Step = 19;
+    private const double Step = 12;
+    private const int Rows = 7;
 
     /// <summary>The parts of the axles.</summary>
     /// <param name="axles">The axles.</param>
@@ -28,31 +29,27 @@ internal static class AxleArrows
         // Axles far off the bridge are not in the picture; the words beside it count them.
         double reach = 58 / view.ScaleX, first = truss.Stations[0], last = truss.Stations[^1];
         AxleEffect[] near = [.. axles.Where(a => a.Station >= first - reach && a.Station <= last + reach).OrderBy(a => a.Station)];
-        var ends = new List<double>();
+        foreach (AxleEffect axle in near)
+        {
+            DrawingPoint foot = Foot(axle, truss);
+            crowding.Take(view.Pixels(foot), view.Pixels(view.Moved(foot, 0, Shortest)));
+        }
+
         var texts = new List<Text>();
         foreach (AxleEffect axle in near)
         {
             string load = Figures.Force(axle.Load, units);
-            double half = (Lettering.Width(load, Size) / 2) + 5, x = axle.Station * view.ScaleX;
+            DrawingPoint foot = Foot(axle, truss), at = view.Pixels(foot);
+            Box box = Box.Of(load, Size, at);
 
-            // The lowest row in which the load's text is clear of the one before.
-            int row = ends.FindIndex(end => end <= x - half);
-            if (row < 0)
-            {
-                row = ends.Count;
-                ends.Add(0);
-            }
-
-            ends[row] = x + half;
-            var foot = new DrawingPoint(axle.Station, DeckLine.HeightAt(truss, axle.Station));
-            double length = Shortest + (row * Step);
+            // The load stands on its arrow, which is as long as it needs to be for the text to stand clear.
+            Box chosen = crowding.Choose(Enumerable.Range(0, Rows).Select(row => box with { Y = at.Y + Shortest + 11 + (row * Step) }));
+            double length = chosen.Y - at.Y - 10;
+            crowding.Take(at, new(at.X, at.Y + length));
             Ink ink = axle.Station >= first && axle.Station <= last ? Ink.Black : Ink.Grey;
             yield return new Stroke("axle", [view.Moved(foot, 0, 14), view.Moved(foot, 0, length)], ink, 2.4);
             yield return new Area("axle", [view.Moved(foot, 0, 4), view.Moved(foot, -6, 18), view.Moved(foot, 6, 18)], ink);
-            DrawingPoint at = view.Moved(foot, 0, length + 10);
-            texts.Add(new Text("axle", at, load, Size, ink, OnPaper: true));
-            crowding.Take(view.Pixels(foot), view.Pixels(at));
-            crowding.Take(Box.Of(load, Size, view.Pixels(at)));
+            texts.Add(new Text("axle", view.Moved(foot, 0, length + 10), load, Size, ink, OnPaper: true));
         }
 
         foreach (Text text in texts)
@@ -60,4 +57,6 @@ internal static class AxleArrows
             yield return text;
         }
     }
+
+    private static DrawingPoint Foot(AxleEffect axle, Truss truss) => new(axle.Station, DeckLine.HeightAt(truss, axle.Station));
 }

@@ -76,8 +76,8 @@ internal sealed class ElevationDrawing
         }
 
         DrawReaction(view);
-        parts.AddRange(AxleArrows.Of(Axles, Truss, view, Units, crowding));
         MarkJoints(view);
+        parts.AddRange(AxleArrows.Of(Axles, Truss, view, Units, crowding));
         NameJoints(view);
         LabelMembers(view);
         return new Elevation(view.Drawing(Width, height, parts), view, key);

@@ -10,12 +10,12 @@ internal static class EnvelopeBars
     private const double Size = 14;
     private const double Figure = 74;
 
-    /// <summary>The drawing, its axis and how far it stands from the border.</summary>
+    /// <summary>The drawing and its axis.</summary>
     /// <param name="truss">The truss.</param>
     /// <param name="peaks">Peaks, by member.</param>
     /// <param name="pointedOut">Position of the member that is pointed out; null for none.</param>
     /// <param name="units">Units shown.</param>
-    public static (Drawing Drawing, Axis Bottom, double Indent) Of(Truss truss, IReadOnlyList<PeakPair> peaks, int? pointedOut, DisplayUnits units)
+    public static (Drawing Drawing, Axis Bottom) Of(Truss truss, IReadOnlyList<PeakPair> peaks, int? pointedOut, DisplayUnits units)
     {
         double Shown(Peak? peak) => units.From(Quantity.Force, peak?.Force ?? 0);
         double most = Math.Max(0, peaks.Max(p => Shown(p.Tension))), least = Math.Min(0, peaks.Min(p => Shown(p.Compression)));
@@ -25,11 +25,11 @@ internal static class EnvelopeBars
         }
 
         double indent = Math.Min(360, truss.Members.Max(m => Lettering.Width(m.Name, Size)) + 24);
-        double width = Sheet.InnerWidth - indent, scale = (width - (2 * Figure)) / (most - least);
+        double scale = (Sheet.InnerWidth - indent - (2 * Figure)) / (most - least);
         IReadOnlyList<MemberGroup> groups = ReadingOrder.Of(truss);
         bool headed = groups.Any(g => g.Heading(groups.Count).Length > 0);
         double height = ((truss.Members.Count + (headed ? groups.Count : 0)) * Row) + 34;
-        var view = new View(least - (Figure / scale), 0, scale, 1);
+        var view = new View(least - ((indent + Figure) / scale), 0, scale, 1);
         var parts = new List<DrawingPart>
         {
             new Text("tension", view.Moved(new(0, height - 12), 14, 0), "tension", 15, Ink.Tension, TextAnchor.Left),
@@ -41,30 +41,30 @@ internal static class EnvelopeBars
             if (headed)
             {
                 y -= Row;
-                parts.Add(new Text("role", new(view.Left - ((indent - 2) / scale), y + 8), group.Heading(groups.Count), Size, Ink.Grey, TextAnchor.Left));
+                parts.Add(new Text("role", new(view.Left, y + 8), group.Heading(groups.Count), Size, Ink.Grey, TextAnchor.Left));
             }
 
             foreach (int m in group.Members)
             {
                 y -= Row;
-                parts.AddRange(RowOf(truss.Members[m].Name, peaks[m], m == pointedOut, y + (Row / 2), view, units));
+                parts.AddRange(RowOf(truss.Members[m].Name, peaks[m], m == pointedOut, y + (Row / 2), indent, view, units));
             }
         }
 
+        parts.Add(new Stroke("axis", [view.Moved(new(view.Left, 0), indent, 0), view.Moved(new(view.Left, 0), Sheet.InnerWidth, 0)], Ink.Grey, 1));
         parts.Add(new Stroke("zero", [new(0, 0), new(0, height - 20)], Ink.Black, 1.4));
         string unit = units.Symbol(Quantity.Force);
-        return (view.Drawing(width, height, parts), new Axis($"force [{unit}], tension positive", Scales.Ticks(least, most, 8)), indent);
+        return (view.Drawing(Sheet.InnerWidth, height, parts), new Axis($"force [{unit}], tension positive", Scales.Ticks(least, most, 8)));
     }
 
-    private static IEnumerable<DrawingPart> RowOf(string name, PeakPair peaks, bool pointedOut, double middle, View view, DisplayUnits units)
+    private static IEnumerable<DrawingPart> RowOf(string name, PeakPair peaks, bool pointedOut, double middle, double indent, View view, DisplayUnits units)
     {
         if (pointedOut)
         {
-            yield return new Text("pointed out", view.Moved(new(view.Left, middle), 8, 0), "shown above", 12, Ink.Grey, TextAnchor.Left);
+            yield return new Text("pointed out", view.Moved(new(view.Left, middle), indent - 2, 0), "shown above", 12, Ink.Grey, TextAnchor.Left);
         }
 
-        yield return new Text(name, view.Moved(new(view.Left, middle), -10, 0), name, Size, Ink.Black, TextAnchor.Right);
-        yield return new Stroke("row", [new(view.Left, middle), view.Moved(new(0, middle), 0, 0)], Ink.Pale, 0.5);
+        yield return new Text(name, new(view.Left, middle), name, Size, Ink.Black, TextAnchor.Left);
         foreach (Sense sense in (Sense[])[Sense.Tension, Sense.Compression])
         {
             if (peaks.Of(sense) is not { } peak)
@@ -74,14 +74,14 @@ internal static class EnvelopeBars
 
             double end = units.From(Quantity.Force, peak.Force), half = Bar / 2 / view.ScaleY;
             DrawingPoint[] bar = [new(0, middle - half), new(end, middle - half), new(end, middle + half), new(0, middle + half)];
-            LineStyle style = InfluenceStrokes.StyleOf(sense, 1.6);
+            Ink ink = InfluenceStrokes.StyleOf(sense, 1).Ink;
             yield return new Area($"{name}, {sense}", bar, sense == Sense.Tension ? Ink.TensionTint : Ink.CompressionTint);
             for (double x = -Hatching.Spacing / view.ScaleX; sense == Sense.Compression && x > end; x -= Hatching.Spacing / view.ScaleX)
             {
-                yield return new Stroke($"{name}, hatching", [new(x, middle - half), new(x, middle + half)], style.Ink, Hatching.Weight * 0.7);
+                yield return new Stroke($"{name}, hatching", [new(x, middle - half), new(x, middle + half)], ink, Hatching.Weight * 0.7);
             }
 
-            yield return new Stroke($"{name}, {sense}", bar, style.Ink, style.Weight, style.Dash, Closed: true);
+            yield return new Stroke($"{name}, {sense}", bar, ink, 1.3, Closed: true);
             bool right = sense == Sense.Tension;
             yield return new Text(
                 $"{name}, {sense}",

@@ -10,19 +10,19 @@ internal static class FactorBars
     private const double Figure = 56;
     private const double WidestWords = 430;
 
-    /// <summary>The drawing, its axis and how far it stands from the border.</summary>
+    /// <summary>The drawing and its axis.</summary>
     /// <param name="verdicts">The verdicts, from the lowest factor; members without one last.</param>
     /// <param name="names">Names of the members, in that order.</param>
-    public static (Drawing Drawing, Axis Bottom, double Indent) Of(IReadOnlyList<MemberVerdict> verdicts, IReadOnlyList<string> names)
+    public static (Drawing Drawing, Axis Bottom) Of(IReadOnlyList<MemberVerdict> verdicts, IReadOnlyList<string> names)
     {
         double highest = verdicts.Max(v => v.Lowest?.Factor) ?? 0;
         double most = Math.Min(MostShown, Math.Max(2, Math.Ceiling(highest)));
         IReadOnlyList<string>[] words = [.. verdicts.Select(v => Lettering.Wrap(WordsOf(v), Size, WidestWords))];
         double nameWidth = Math.Min(300, names.Max(n => Lettering.Width(n, Size))) + 18;
         double indent = nameWidth + words.SelectMany(w => w).Max(w => Lettering.Width(w, Size)) + 16;
-        double width = Sheet.InnerWidth - indent, scale = (width - Figure) / most;
+        double scale = (Sheet.InnerWidth - indent - Figure) / most;
         double height = words.Sum(RowHeight) + 8;
-        var view = new View(0, 0, scale, 1);
+        var view = new View(-indent / scale, 0, scale, 1);
         var parts = new List<DrawingPart>();
         double y = height - 6;
         for (int i = 0; i < verdicts.Count; i++)
@@ -38,9 +38,11 @@ internal static class FactorBars
             }
         }
 
-        parts.Add(new Stroke("RF = 1", [new(1, 0), new(1, height)], Ink.Black, 1.6, Dash.Dashed));
+        // The line at 1 lies under the figures, which stay readable.
+        parts.Insert(0, new Stroke("RF = 1", [new(1, 0), new(1, height)], Ink.Black, 1.6, Dash.Dashed));
+        parts.Add(new Stroke("axis", [new(0, 0), view.Moved(new(most, 0), Figure, 0)], Ink.Grey, 1));
         var ticks = Scales.Ticks(0, most, (int)most).Select(t => t.At == 1 ? t with { Label = "RF = 1" } : t);
-        return (view.Drawing(width, height, parts), new Axis("rating factor [-]", [.. ticks]), indent);
+        return (view.Drawing(Sheet.InnerWidth, height, parts), new Axis(highest > most ? $"rating factor RF [-]; longer bars are cut at {Figures.OnAxis(most)}" : "rating factor RF [-]", [.. ticks]));
     }
 
     private static double RowHeight(IReadOnlyList<string> words) => (words.Count * Line) + 5;

@@ -11,12 +11,13 @@ internal static class InfluenceDrawing
 
     /// <summary>The drawing and its axis.</summary>
     /// <param name="effect">The effect.</param>
+    /// <param name="start">Name of the first panel point.</param>
     /// <param name="elevation">View of the elevation it belongs to.</param>
     /// <param name="width">Width of that elevation [px].</param>
     /// <param name="units">Units shown.</param>
     /// <param name="axles">Axles whose ordinates are pointed out; empty for none.</param>
     public static (Drawing Drawing, Axis Left) Of(
-        InfluenceEffect effect, View elevation, double width, DisplayUnits units, IReadOnlyList<AxleEffect> axles)
+        InfluenceEffect effect, string start, View elevation, double width, DisplayUnits units, IReadOnlyList<AxleEffect> axles)
     {
         InfluenceLine line = effect.Line;
         double least = Math.Min(0, line.Ordinates.Min()), most = Math.Max(0, line.Ordinates.Max());
@@ -42,7 +43,7 @@ internal static class InfluenceDrawing
         EffectWords words = EffectWords.Of(effect);
         WriteWord(words.Positive, Sense.Tension, line, view, parts, crowding);
         WriteWord(words.Negative, Sense.Compression, line, view, parts, crowding);
-        MarkNeutralPoints(line, view, units, parts, crowding);
+        MarkNeutralPoints(line, start, view, units, parts, crowding);
         if (line.Ordinates.All(y => y == 0))
         {
             parts.Add(new Text("zero", view.Moved(new((line.Stations[0] + line.Stations[^1]) / 2, 0), 0, 44), $"no {words.Name} wherever the load stands", 15, Ink.Black));
@@ -134,12 +135,12 @@ internal static class InfluenceDrawing
         return sign * place.Y > 0 && sign * place.Y < sign * line.OrdinateAt(place.X);
     });
 
-    private static void MarkNeutralPoints(InfluenceLine line, View view, DisplayUnits units, List<DrawingPart> parts, Crowding crowding)
+    private static void MarkNeutralPoints(InfluenceLine line, string start, View view, DisplayUnits units, List<DrawingPart> parts, Crowding crowding)
     {
         foreach (double station in line.NeutralPoints())
         {
             parts.Add(new Mark("neutral point", new(station, 0), MarkShape.Diamond, 11, Ink.Black, Filled: false));
-            string text = $"neutral point at {Figures.Length(station - line.Stations[0], units)}";
+            string text = $"neutral point, {Figures.Length(station - line.Stations[0], units)} from {start}";
             DrawingPoint at = view.Pixels(new(station, 0));
             Box box = Box.Of(text, Size, at);
             Box chosen = crowding.Choose(

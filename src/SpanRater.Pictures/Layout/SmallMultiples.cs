@@ -5,9 +5,9 @@ internal static class SmallMultiples
 {
     private const int Columns = 5;
     private const double Gap = 20;
-    private const double CellHeight = 104;
-    private const double Header = 36;
-    private const double Lowest = 8;
+    private const double TallestOrdinate = 64;
+    private const double Header = 42;
+    private const double Lowest = 7;
 
     /// <summary>Lays them down, role by role.</summary>
     /// <param name="sheet">The sheet.</param>
@@ -16,8 +16,7 @@ internal static class SmallMultiples
     {
         double cell = (Sheet.InnerWidth - ((Columns - 1) * Gap)) / Columns;
         InfluenceLine[] all = [.. lines.Members.Select(m => m.Line)];
-        double least = Math.Min(0, all.Min(l => l.Ordinates.Min())), most = Math.Max(0, all.Max(l => l.Ordinates.Max()));
-        double scale = most > least ? (CellHeight - Header - Lowest) / (most - least) : 1;
+        double largest = all.Max(l => l.Ordinates.Max(Math.Abs)), scale = largest > 0 ? TallestOrdinate / largest : 1;
         double left = lines.Truss.Stations[0], scaleX = (cell - 4) / (lines.Truss.Stations[^1] - left);
         IReadOnlyList<MemberGroup> groups = ReadingOrder.Of(lines.Truss);
         foreach (MemberGroup group in groups)
@@ -31,23 +30,24 @@ internal static class SmallMultiples
 
             foreach (int[] row in group.Members.Chunk(Columns))
             {
-                // A row is one drawing whose cells stand side by side, in pixels across.
+                // A row is one drawing whose cells stand side by side, in pixels across; no higher than its lines.
                 var parts = new List<DrawingPart>();
-                double bottom = least - (Lowest / scale);
+                double least = Math.Min(0, row.Min(m => all[m].Ordinates.Min())), most = Math.Max(0, row.Max(m => all[m].Ordinates.Max()));
+                double bottom = least - (Lowest / scale), height = Header + Lowest + ((most - least) * scale);
                 for (int c = 0; c < row.Length; c++)
                 {
                     double offset = (c * (cell + Gap)) + 2;
                     var view = new View(left - (offset / scaleX), bottom, scaleX, scale);
-                    parts.AddRange(Cell(lines, row[c], view).Select(part => Across(part, view)));
+                    parts.AddRange(Cell(lines, row[c], height, view).Select(part => Across(part, view)));
                 }
 
-                sheet.Place(new View(0, bottom, 1, scale).Drawing(Sheet.InnerWidth, CellHeight, parts));
-                sheet.Space(8);
+                sheet.Place(new View(0, bottom, 1, scale).Drawing(Sheet.InnerWidth, height, parts));
+                sheet.Space(6);
             }
         }
     }
 
-    private static IEnumerable<DrawingPart> Cell(InfluenceLines lines, int member, View view)
+    private static IEnumerable<DrawingPart> Cell(InfluenceLines lines, int member, double height, View view)
     {
         InfluenceEffect effect = lines.Members[member];
         InfluenceLine line = effect.Line;
@@ -57,18 +57,23 @@ internal static class SmallMultiples
         }
 
         double right = line.Stations[^1];
-        yield return new Stroke("zero", [new(view.Left + ((line.Stations[0] - view.Left)), 0), new(right, 0)], Ink.Black, 1);
+        yield return new Stroke("zero", [new(line.Stations[0], 0), new(right, 0)], Ink.Black, 1);
         foreach (double station in line.Stations)
         {
             yield return new Stroke("panel point", [new(station, 0), view.Moved(new(station, 0), 0, -4)], Ink.Black, 1);
         }
 
-        var corner = new DrawingPoint(line.Stations[0], view.Bottom);
-        yield return new Text(effect.Name, view.Moved(corner, 0, CellHeight - 9), effect.Name, 15, Ink.Black, TextAnchor.Left);
-        yield return new Text($"extremes {effect.Name}", view.Moved(corner, 0, CellHeight - 26), Extremes(line), 12, Ink.Grey, TextAnchor.Left);
+        DrawingPoint corner = view.Moved(new(line.Stations[0], view.Bottom), 0, height);
+        yield return new Text(effect.Name, view.Moved(corner, 0, -11), effect.Name, 15, Ink.Black, TextAnchor.Left);
+        string[] extremes = Extremes(line);
+        for (int i = 0; i < extremes.Length; i++)
+        {
+            DrawingPoint end = view.Moved(new(right, corner.Y), 0, -10 - (15 * i));
+            yield return new Text($"extremes {effect.Name}", end, extremes[i], 12, Ink.Grey, TextAnchor.Right);
+        }
     }
 
-    private static string Extremes(InfluenceLine line)
+    private static string[] Extremes(InfluenceLine line)
     {
         double least = line.Ordinates.Min(), most = line.Ordinates.Max();
         string[] words =
@@ -76,7 +81,7 @@ internal static class SmallMultiples
             .. most > 0 ? (string[])[$"tension {Figures.Plain(most)}"] : [],
             .. least < 0 ? (string[])[$"compression {Figures.Plain(least)}"] : [],
         ];
-        return words.Length > 0 ? string.Join(", ", words) : "no force anywhere";
+        return words.Length > 0 ? words : ["no force anywhere"];
     }
 
     // From metres of the cell to pixels of the row.

@@ -20,13 +20,25 @@ internal static class ScottPlotPen
         foreach (Panel panel in picture.Panels)
         {
             using Plot plot = PlotOf(panel);
-            plot.Render(canvas, new PixelRect(0, picture.Width, picture.Height, 0));
+            var whole = new PixelRect(0, picture.Width, picture.Height, 0);
+
+            // A plot draws twice when its axes turn out to have another size than it had thought. It finds that out on a
+            // canvas that keeps nothing, so that every stroke and letter comes once onto the one that counts.
+            using (var nothing = new SKNoDrawCanvas(picture.Width, picture.Height))
+            {
+                plot.Render(nothing, whole);
+            }
+
+            plot.Render(canvas, whole);
         }
     }
 
     private static Plot PlotOf(Panel panel)
     {
         var plot = new Plot();
+
+        // The panels share one canvas: a plot that cleared it would wipe out those before it.
+        plot.RenderManager.ClearCanvasBeforeEachRender = false;
         Drawing drawing = panel.Drawing;
         plot.FigureBackground.Color = Colors.Transparent;
         plot.DataBackground.Color = Colors.Transparent;
@@ -39,6 +51,9 @@ internal static class ScottPlotPen
         plot.Axes.SetLimits(drawing.Left, drawing.Left + drawing.Width, drawing.Bottom, drawing.Bottom + drawing.Height);
         Set((AxisBase)plot.Axes.Left, panel.LeftAxis);
         Set((AxisBase)plot.Axes.Bottom, panel.BottomAxis);
+
+        // Drawings with bars have names beside them, below which no axis runs: they draw its line themselves.
+        plot.Axes.Bottom.FrameLineStyle.IsVisible = false;
         plot.Axes.Right.IsVisible = false;
         plot.Axes.Top.IsVisible = false;
         plot.Add.Plottable(new DrawingPlottable(drawing));
