@@ -18,7 +18,9 @@ internal static class Figures
         // Rounding first: 9.996 has two decimals once it is 10.0.
         int magnitude = (int)Math.Floor(Math.Log10(Math.Abs(value)));
         double unit = Math.Pow(10, magnitude - 2);
-        double rounded = Math.Round(Math.Abs(value) / unit) * unit;
+
+        // 0.5625 and its mirror image, which differs in the last bit, must not show as 0.562 and 0.563.
+        double rounded = Math.Round(Math.Round(Math.Abs(value) / unit, 6), MidpointRounding.AwayFromZero) * unit;
         int decimals = Math.Clamp(2 - (int)Math.Floor(Math.Log10(rounded) + 1e-9), 0, 12);
         return Signed(value < 0 ? -rounded : rounded, $"F{decimals}");
     }
@@ -40,15 +42,11 @@ internal static class Figures
 
     /// <summary>A rating factor: two decimals, and more than ten as such.</summary>
     /// <param name="factor">The factor [-].</param>
-    public static string Factor(double factor) => factor > 10 ? ">10" : Down(factor);
+    public static string Factor(double factor) => Words.Factor(factor);
 
     /// <summary>A number on an axis: no more decimals than it needs.</summary>
     /// <param name="value">The number.</param>
     public static string OnAxis(double value) => Signed(value, "0.######");
-
-    // A factor just below 1 must not be shown as 1.00: what falls short is never rounded up to enough.
-    private static string Down(double factor) =>
-        factor < 1 && Math.Round(factor, 2) >= 1 ? "0.99" : factor.ToString("F2", CultureInfo.InvariantCulture);
 
     private static string Signed(double value, string format)
     {

@@ -36,7 +36,7 @@ public static class RatingPicture
         Remarks.Key(sheet, elevation.Key);
         sheet.Space(12);
         sheet.Paragraph("bars", "Members from the lowest factor", 17, Ink.Black);
-        int[] order = [.. Enumerable.Range(0, verdicts.Count).OrderBy(m => verdicts[m].Band >= RatingBand.NotRated ? verdicts[m].Band : 0).ThenBy(m => verdicts[m].Lowest?.Factor)];
+        int[] order = [.. Enumerable.Range(0, verdicts.Count).OrderBy(m => verdicts[m].Band >= RatingBand.NotRated ? verdicts[m].Band : 0).ThenBy(m => Math.Round(verdicts[m].Lowest?.Factor ?? 0, 9))];
         (Drawing bars, Axis bottom) = FactorBars.Of([.. order.Select(m => verdicts[m])], [.. order.Select(m => truss.Members[m].Name)]);
         sheet.Place(bars, bottom: bottom);
         Incomplete(sheet, truss, verdicts);

@@ -47,7 +47,8 @@ public sealed record ResultTable(IReadOnlyList<ResultColumn> Columns, IReadOnlyL
     /// <param name="decimals">Decimals.</param>
     public static string Figure(double value, int decimals)
     {
-        double rounded = Math.Round(value, decimals, MidpointRounding.AwayFromZero);
+        // Rounded twice, so that a tie and its mirror image, which differs in the last bit, show the same.
+        double rounded = Math.Round(Math.Round(value, Math.Min(15, decimals + 6)), decimals, MidpointRounding.AwayFromZero);
         return (rounded == 0 ? 0 : rounded).ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
     }
 }
