@@ -7,6 +7,7 @@ internal static class InfluenceDrawing
 {
     private const double Height = 300;
     private const double Margin = 46;
+    private const double UprightMargin = 64;
     private const double Size = 13;
     private const double NarrowPanel = 50;
 
@@ -27,8 +28,8 @@ internal static class InfluenceDrawing
             (least, most) = (-1, 1);
         }
 
-        double scale = (Height - (2 * Margin)) / (most - least);
-        var view = new View(elevation.Left, least - (Margin / scale), elevation.ScaleX, scale);
+        double margin = StandsUpright(line, elevation) ? UprightMargin : Margin, scale = (Height - (2 * margin)) / (most - least);
+        var view = new View(elevation.Left, least - (margin / scale), elevation.ScaleX, scale);
         double right = elevation.Left + (width / elevation.ScaleX);
         var parts = new List<DrawingPart>(InfluenceStrokes.Of(effect.Name, line, view, 2.6));
         var crowding = new Crowding();
@@ -80,11 +81,13 @@ internal static class InfluenceDrawing
         }
     }
 
+    private static bool StandsUpright(InfluenceLine line, View view) =>
+        line.Stations.Zip(line.Stations.Skip(1), (left, right) => right - left).Min() * view.ScaleX < NarrowPanel;
+
     // Where panels are narrow the figures stand upright, so that each keeps to its own panel point.
     private static void LabelOrdinates(InfluenceLine line, View view, List<DrawingPart> parts, Crowding crowding)
     {
-        double narrowest = line.Stations.Zip(line.Stations.Skip(1), (a, b) => b - a).Min() * view.ScaleX;
-        double angle = narrowest < NarrowPanel ? 90 : 0;
+        double angle = StandsUpright(line, view) ? 90 : 0;
         for (int i = 0; i < line.Stations.Count; i++)
         {
             double y = line.Ordinates[i];
@@ -94,7 +97,7 @@ internal static class InfluenceDrawing
             double half = (angle == 0 ? box.Height : box.Width) / 2, side = (angle == 0 ? box.Width : box.Height) / 2;
             int outward = y < 0 ? -1 : 1;
             Box chosen = crowding.Choose(
-                from up in (double[])[5, 13, 21, -half - 22, -half - 32]
+                from up in (double[])[7, 14, 22, -half - 22, -half - 32]
                 from right in angle == 0 ? (double[])[0, -1, 1] : [0]
                 select box with { X = at.X + (right * (side + 4)), Y = at.Y + (outward * (half + up)) });
             parts.Add(new Text($"ordinate {i}", Back(chosen, view), text, Size, y == 0 ? Ink.Grey : Ink.Black, Angle: angle));
