@@ -47,7 +47,7 @@ public static class RollPicture
         sheet.Paragraph("envelope", $"Largest tension and compression of each member as {vehicle.Name} rolls over, in both directions", 17, Ink.Black);
         (Drawing bars, Axis bottom) = EnvelopeBars.Of(truss, peaks, shown, units);
         sheet.Place(bars, bottom: bottom);
-        sheet.Paragraph("legend", "Tension: plain bars to the right. Compression: hatched bars to the left.", 14);
+        sheet.Paragraph("legend", "Tension: plain bars to the right. Compression: hatched bars to the left. Framed: the member shown above.", 14);
         return sheet.ToPicture();
     }
 

@@ -6,12 +6,12 @@ namespace SpanRater.Pictures;
 internal static class AxleArrows
 {
     /// <summary>Height above the deck that arrows and loads take [px].</summary>
-    public const double Height = 150;
+    public const double Height = 126;
 
     private const double Size = 14;
     private const double Shortest = 54;
     private const double Step = 12;
-    private const int Rows = 7;
+    private const int Rows = 5;
 
     /// <summary>The parts of the axles.</summary>
     /// <param name="axles">The axles.</param>
@@ -42,14 +42,19 @@ internal static class AxleArrows
             DrawingPoint foot = Foot(axle, truss), at = view.Pixels(foot);
             Box box = Box.Of(load, Size, at);
 
-            // The load stands on its arrow, which is as long as it needs to be for the text to stand clear.
-            Box chosen = crowding.Choose(Enumerable.Range(0, Rows).Select(row => box with { Y = at.Y + Shortest + 11 + (row * Step) }));
-            double length = chosen.Y - at.Y - 10;
+            // The load stands on its arrow or beside the arrow's end; the arrow is as long as it needs to be for the text to stand clear.
+            Box chosen = crowding.Choose(
+                from row in Enumerable.Range(0, Rows)
+                from side in (int[])[0, 1, -1]
+                select box with { X = at.X + (side * ((box.Width / 2) + 3)), Y = at.Y + Shortest + (side == 0 ? 11 : -5) + (row * Step) },
+                reluctance: 0.4);
+            bool above = chosen.X == at.X;
+            double length = chosen.Y - at.Y - (above ? 10 : -5);
             crowding.Take(at, new(at.X, at.Y + length));
             Ink ink = axle.Station >= first && axle.Station <= last ? Ink.Black : Ink.Grey;
             yield return new Stroke("axle", [view.Moved(foot, 0, 14), view.Moved(foot, 0, length)], ink, 2.4);
             yield return new Area("axle", [view.Moved(foot, 0, 4), view.Moved(foot, -6, 18), view.Moved(foot, 6, 18)], ink);
-            texts.Add(new Text("axle", view.Moved(foot, 0, length + 10), load, Size, ink, OnPaper: true));
+            texts.Add(new Text("axle", view.Moved(foot, chosen.X - at.X, chosen.Y - at.Y), load, Size, ink, OnPaper: true));
         }
 
         foreach (Text text in texts)

@@ -62,9 +62,10 @@ internal sealed class Crowding
     /// <summary>The first of the candidates that overprints least; it is taken.</summary>
     /// <param name="candidates">Candidates, the most wanted first.</param>
     /// <param name="owner">Number of what the text belongs to; -1 for nothing.</param>
-    public Box Choose(IEnumerable<Box> candidates, int owner = -1)
+    /// <param name="reluctance">What it costs to go on to the next candidate; a line overprinted costs 3, a text 10.</param>
+    public Box Choose(IEnumerable<Box> candidates, int owner = -1, double reluctance = 1e-3)
     {
-        Box chosen = candidates.Select((box, rank) => (box, Cost: Cost(box, owner) + (rank * 1e-3))).MinBy(c => c.Cost).box;
+        Box chosen = candidates.Select((box, rank) => (box, Cost: Cost(box, owner) + (rank * reluctance))).MinBy(c => c.Cost).box;
         Take(chosen);
         return chosen;
     }

@@ -66,7 +66,7 @@ internal static class Dimensions
         string first = Figures.Length(rows[0].To - rows[0].From, units);
         if (rows.All(r => Figures.Length(r.To - r.From, units) == first))
         {
-            yield return new Text(whole.Shows, view.Moved(new((whole.From + whole.To) / 2, y), 0, 13), $"{rows.Count} panels of {first}", Size, Ink.Black);
+            yield return new Text(whole.Shows, view.Moved(new((whole.From + whole.To) / 2, y), 0, 18), $"{rows.Count} panels of {first}", Size, Ink.Black);
             yield break;
         }
 

@@ -11,7 +11,9 @@ internal sealed record EffectWords(string Name, string Positive, string Negative
     public static EffectWords Of(InfluenceEffect effect) => effect switch
     {
         { Kind: EffectKind.Member } => new($"force in member {effect.Name}", "tension", "compression"),
-        _ when effect.Name.EndsWith(" up", StringComparison.Ordinal) => new($"reaction {effect.Name}", "upward", "downward"),
-        _ => new($"reaction {effect.Name}", "to the right", "to the left"),
+        _ when effect.Name.EndsWith(" up", StringComparison.Ordinal) => new($"vertical reaction at {JointOf(effect)}", "upward", "downward"),
+        _ => new($"horizontal reaction at {JointOf(effect)}", "to the right", "to the left"),
     };
+
+    private static string JointOf(InfluenceEffect effect) => effect.Name[..effect.Name.LastIndexOf(' ')];
 }

@@ -47,7 +47,7 @@ internal static class EnvelopeBars
             foreach (int m in group.Members)
             {
                 y -= Row;
-                parts.AddRange(RowOf(truss.Members[m].Name, peaks[m], m == pointedOut, y + (Row / 2), indent, view, units));
+                parts.AddRange(RowOf(truss.Members[m].Name, peaks[m], m == pointedOut, y + (Row / 2), view, units));
             }
         }
 
@@ -57,14 +57,15 @@ internal static class EnvelopeBars
         return (view.Drawing(Sheet.InnerWidth, height, parts), new Axis($"force [{unit}], tension positive", Scales.Ticks(least, most, 8)));
     }
 
-    private static IEnumerable<DrawingPart> RowOf(string name, PeakPair peaks, bool pointedOut, double middle, double indent, View view, DisplayUnits units)
+    private static IEnumerable<DrawingPart> RowOf(string name, PeakPair peaks, bool pointedOut, double middle, View view, DisplayUnits units)
     {
         if (pointedOut)
         {
-            yield return new Text("pointed out", view.Moved(new(view.Left, middle), indent - 2, 0), "shown above", 12, Ink.Grey, TextAnchor.Left);
+            DrawingPoint left = view.Moved(new(view.Left, middle), 1, -Row / 2 + 1), right = view.Moved(left, Lettering.Width(name, Size) + 10, Row - 2);
+            yield return new Stroke("pointed out", [left, new(right.X, left.Y), right, new(left.X, right.Y)], Ink.Black, 1.3, Closed: true);
         }
 
-        yield return new Text(name, new(view.Left, middle), name, Size, Ink.Black, TextAnchor.Left);
+        yield return new Text(name, view.Moved(new(view.Left, middle), 6, 0), name, Size, Ink.Black, TextAnchor.Left);
         foreach (Sense sense in (Sense[])[Sense.Tension, Sense.Compression])
         {
             if (peaks.Of(sense) is not { } peak)

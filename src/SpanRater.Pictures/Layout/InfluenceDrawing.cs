@@ -6,8 +6,10 @@ namespace SpanRater.Pictures;
 internal static class InfluenceDrawing
 {
     private const double Height = 300;
-    private const double Margin = 42;
+    private const double Margin = 46;
+    private const double UprightMargin = 64;
     private const double Size = 13;
+    private const double NarrowPanel = 50;
 
     /// <summary>The drawing and its axis.</summary>
     /// <param name="effect">The effect.</param>
@@ -26,8 +28,8 @@ internal static class InfluenceDrawing
             (least, most) = (-1, 1);
         }
 
-        double scale = (Height - (2 * Margin)) / (most - least);
-        var view = new View(elevation.Left, least - (Margin / scale), elevation.ScaleX, scale);
+        double margin = StandsUpright(line, elevation) ? UprightMargin : Margin, scale = (Height - (2 * margin)) / (most - least);
+        var view = new View(elevation.Left, least - (margin / scale), elevation.ScaleX, scale);
         double right = elevation.Left + (width / elevation.ScaleX);
         var parts = new List<DrawingPart>(InfluenceStrokes.Of(effect.Name, line, view, 2.6));
         var crowding = new Crowding();
@@ -79,20 +81,26 @@ internal static class InfluenceDrawing
         }
     }
 
+    private static bool StandsUpright(InfluenceLine line, View view) =>
+        line.Stations.Zip(line.Stations.Skip(1), (left, right) => right - left).Min() * view.ScaleX < NarrowPanel;
+
+    // Where panels are narrow the figures stand upright, so that each keeps to its own panel point.
     private static void LabelOrdinates(InfluenceLine line, View view, List<DrawingPart> parts, Crowding crowding)
     {
+        double angle = StandsUpright(line, view) ? 90 : 0;
         for (int i = 0; i < line.Stations.Count; i++)
         {
             double y = line.Ordinates[i];
             string text = Figures.Plain(y);
             DrawingPoint at = view.Pixels(new(line.Stations[i], y));
-            Box box = Box.Of(text, Size, at);
+            Box box = Box.Of(text, Size, at, angle);
+            double half = (angle == 0 ? box.Height : box.Width) / 2, side = (angle == 0 ? box.Width : box.Height) / 2;
             int outward = y < 0 ? -1 : 1;
             Box chosen = crowding.Choose(
-                from up in (double[])[12, 20, 28, -14, -24]
-                from right in (double[])[0, -1, 1]
-                select box with { X = at.X + (right * ((box.Width / 2) + 4)), Y = at.Y + (outward * up) });
-            parts.Add(new Text($"ordinate {i}", Back(chosen, view), text, Size, y == 0 ? Ink.Grey : Ink.Black));
+                from up in (double[])[7, 14, 22, -half - 22, -half - 32]
+                from right in angle == 0 ? (double[])[0, -1, 1] : [0]
+                select box with { X = at.X + (right * (side + 4)), Y = at.Y + (outward * (half + up)) });
+            parts.Add(new Text($"ordinate {i}", Back(chosen, view), text, Size, y == 0 ? Ink.Grey : Ink.Black, Angle: angle));
         }
     }
 

@@ -44,9 +44,11 @@ internal static class SupportSymbol
         }
 
         DrawingPoint middle = view.Pixels(On(0, 17));
-        crowding.Take(new Box(middle.X, middle.Y, Math.Abs(nx) > 0.7 ? 36 : 46, Math.Abs(nx) > 0.7 ? 46 : 36));
+        crowding.Take(new Box(middle.X, middle.Y, Math.Abs(nx) > 0.7 ? 36 : 42, Math.Abs(nx) > 0.7 ? 42 : 36));
         string words = pin ? "pin" : support.NormalDegrees == 90 ? "roller" : $"roller, normal {Figures.OnAxis(Math.Round(support.NormalDegrees, 2))}°";
-        DrawingPoint text = On(0, pin ? 44 : 62);
+
+        // The words stand straight below or above the joint, so that they never leave the drawing at its sides.
+        DrawingPoint text = view.Moved(at, 0, ny < -0.4 ? 62 : pin ? -44 : -62 * Math.Max(0.6, ny));
         crowding.Take(Box.Of(words, 13, view.Pixels(text)));
         yield return new Text(shows, text, words, 13, Ink.Grey, OnPaper: true);
     }

@@ -1,0 +1,53 @@
+using SpanRater.Files;
+using SpanRater.Pictures;
+
+namespace SpanRater.Tests.Pictures;
+
+/// <summary>One picture of every kind, of both bridges, and with names as long as they come.</summary>
+internal static class ExamplePictures
+{
+    public const string LongName = "The Old Bridge over the River Something at the Crossing near Upper Long Village";
+
+    private static readonly Dictionary<string, Func<Picture>> Makers = new()
+    {
+        ["elevation Warren"] = () => ElevationPicture.Of("Tansy Weir footbridge", ExampleBridges.Warren(), DisplayUnits.Si),
+        ["elevation K-truss"] = () => ElevationPicture.Of("Garrow Landing road bridge", ExampleBridges.KTruss(), DisplayUnits.Us),
+        ["elevation long names"] = () => ElevationPicture.Of(LongName, LongNames(), DisplayUnits.Us),
+        ["influence diagonal"] = () => Influence(ExampleBridges.KTruss(), "M2U3", DisplayUnits.Us),
+        ["influence zero member"] = () => Influence(ExampleBridges.Warren(), "L2U2", DisplayUnits.Si),
+        ["influence reaction"] = () => Influence(ExampleBridges.Warren(), "L6 up", DisplayUnits.Si),
+        ["influence all Warren"] = () => All(ExampleBridges.Warren(), DisplayUnits.Si),
+        ["influence all K-truss"] = () => All(ExampleBridges.KTruss(), DisplayUnits.Us),
+        ["influence all long names"] = () => All(LongNames(), DisplayUnits.Us),
+        ["roll Warren"] = () => Roll(ExampleBridges.Warren(), ExampleBridges.Mower, "U1L2", DisplayUnits.Si),
+        ["roll K-truss"] = () => Roll(ExampleBridges.KTruss(), ExampleBridges.Type3, null, DisplayUnits.Us),
+        ["roll long names"] = () => Roll(LongNames(), ExampleBridges.Type3, "member-30-xy", DisplayUnits.Us),
+        ["rating Warren"] = () => RatingPicture.Of(ExampleBridges.RatedWarren("L1U1"), DisplayUnits.Si),
+        ["rating K-truss"] = () => RatingPicture.Of(ExampleBridges.RatedKTruss("M2L2", "U3U4"), DisplayUnits.Us),
+        ["rating long names"] = () => RatingPicture.Of(
+            ExampleBridges.Rate(LongName, LongNames(), 70_000, 700_000, 800_000, ExampleBridges.Type3 with { Name = LongName }, "member-03-xy"),
+            DisplayUnits.Us),
+    };
+
+    public static TheoryData<string> Names => [.. Makers.Keys];
+
+    public static Picture Make(string name) => Makers[name]();
+
+    /// <summary>The K-truss with member names of twelve characters.</summary>
+    public static Truss LongNames()
+    {
+        Truss truss = ExampleBridges.KTruss();
+        return ExampleBridges.Made(truss.Joints, [.. truss.Members.Select((member, m) => member with { Name = $"member-{m:00}-xy" })]);
+    }
+
+    private static Picture Influence(Truss truss, string effect, DisplayUnits units) =>
+        InfluencePicture.OfEffect("Influence", ExampleBridges.LinesOf(truss), effect, units);
+
+    private static Picture All(Truss truss, DisplayUnits units) => InfluencePicture.OfAll("All", ExampleBridges.LinesOf(truss), units);
+
+    private static Picture Roll(Truss truss, Vehicle vehicle, string? member, DisplayUnits units)
+    {
+        InfluenceLines lines = ExampleBridges.LinesOf(truss);
+        return RollPicture.Of("Roll", lines, vehicle, ExampleBridges.PeaksOf(lines, vehicle), member, units);
+    }
+}
