@@ -6,5 +6,5 @@ if (args is ["--smoke"])
     return SmokeRun.Run();
 }
 
-BenchmarkSwitcher.FromAssembly(typeof(PeakBenchmarks).Assembly).Run(args);
+BenchmarkSwitcher.FromAssembly(typeof(PeakSearchBenchmarks).Assembly).Run(args);
 return 0;

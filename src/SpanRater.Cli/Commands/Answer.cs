@@ -40,6 +40,40 @@ internal sealed record Answer(Surroundings Surroundings, string? Format, string?
         return page.IsAnswer ? ExitStatus.Done : ExitStatus.NoAnswer;
     }
 
+    /// <summary>Refuses a file that would replace an input or lock a bridge folder, and an ending that promises what is not written.</summary>
+    public void CheckFiles(IReadOnlyList<string> inputs)
+    {
+        foreach ((string option, string? file) in ((string, string?)[])[("--out", OutFile), ("--picture", PictureFile)])
+        {
+            if (file is null)
+            {
+                continue;
+            }
+
+            string full = Path.GetFullPath(file);
+            if (inputs.Any(i => Path.GetFullPath(i) == full))
+            {
+                throw new RefusedException($"{option} \"{file}\": is one of the files that are read: choose another name.");
+            }
+
+            string ending = Path.GetExtension(full).ToUpperInvariant();
+            if (ending is ".CSV" or ".TOML" && File.Exists(Path.Combine(Path.GetDirectoryName(full)!, BridgeFolder.BridgeFile)))
+            {
+                throw new RefusedException($"{option} \"{file}\": stands in a bridge folder, where every .csv and .toml is read as input: choose another folder.");
+            }
+        }
+
+        if (PictureFile is not null && !Pictures.PictureFile.IsSupported(PictureFile))
+        {
+            throw new RefusedException($"--picture \"{PictureFile}\": must end in .png or .svg, the two kinds of picture there are.");
+        }
+
+        if (Format is null && Path.GetExtension(OutFile ?? "").ToUpperInvariant() is not ("" or ".TXT" or ".CSV" or ".JSON"))
+        {
+            throw new RefusedException($"--out \"{OutFile}\": its ending names no format that is written: end it in .txt, .csv or .json, or say --format.");
+        }
+    }
+
     private static string FormatOf(string? file) => Path.GetExtension(file ?? "").ToUpperInvariant() switch
     {
         ".CSV" => "csv",

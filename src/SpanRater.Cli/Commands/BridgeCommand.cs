@@ -1,6 +1,5 @@
 using System.CommandLine;
 using SpanRater.Files;
-using SpanRater.Pictures;
 
 namespace SpanRater.Cli.Commands;
 
@@ -55,12 +54,8 @@ internal sealed class BridgeCommand
         Command.SetAction(parsed =>
         {
             string? pictureFile = picture is null ? null : parsed.GetValue(picture);
-            if (pictureFile is not null && !PictureFile.IsSupported(pictureFile))
-            {
-                throw new RefusedException($"--picture \"{pictureFile}\": must end in .png or .svg, the two kinds of picture there are.");
-            }
-
             Answer answer = common.AnswerTo(parsed, surroundings, pictureFile);
+            answer.CheckFiles(common.CataloguesIn(parsed));
             BridgeReading reading = BridgeInput.Read(parsed.GetRequiredValue(Bridge), common.CataloguesIn(parsed), pageTellsWarnings ? null : surroundings.Error);
             return act(parsed, reading, common.UnitsIn(parsed, reading.Units), answer);
         });

@@ -15,8 +15,8 @@ internal static class RateCommand
         {
             Bridge bridge = reading.Bridge!;
             RatingMethod method = MethodOf(reading);
-            return MemberRater.Rate(bridge, method, VehiclesOf(reading)).TryGet(out BridgeRating? rating, out Refusal? refusal)
-                ? answer.Deliver(RatingPage.Of(rating, units, parsed.GetValue(all)), units, () => RatingPicture.Of(rating, units))
+            return MemberRater.Rate(bridge, method, reading.VehiclesAsked).TryGet(out BridgeRating? rating, out Refusal? refusal)
+                ? answer.Deliver(RatingPage.Of(rating, reading.OwnVehiclesNotAsked, units, parsed.GetValue(all)), units, () => RatingPicture.Of(rating, units))
                 : answer.Deliver(RatingPage.Refused(bridge, method, refusal), units);
         });
     }
@@ -37,9 +37,4 @@ internal static class RateCommand
 
         return missing.Count > 0 ? throw new RefusedException(missing) : reading.Bridge.Rating.Method!;
     }
-
-    private static LiveLoad[] VehiclesOf(BridgeReading reading) =>
-        reading.Bridge!.Rating.Vehicles is { } names
-            ? [.. names.Select(n => reading.Catalogue.Find(n)!)]
-            : [.. reading.Catalogue.Entries.Select(e => e.Load).Where(l => l.Class is VehicleClass.Legal or VehicleClass.Emergency)];
 }

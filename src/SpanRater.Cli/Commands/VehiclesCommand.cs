@@ -17,7 +17,9 @@ internal static class VehiclesCommand
         {
             Catalogue catalogue = BridgeInput.ReadCatalogue(common.CataloguesIn(parsed));
             DisplayUnits units = common.UnitsIn(parsed, DisplayUnits.Us);
-            return common.AnswerTo(parsed, surroundings).Deliver(
+            Answer answer = common.AnswerTo(parsed, surroundings);
+            answer.CheckFiles(common.CataloguesIn(parsed));
+            return answer.Deliver(
                 parsed.GetValue(name) is { } one ? VehiclesPage.One(BridgeInput.Find(catalogue, one, "NAME"), units) : VehiclesPage.All(catalogue, units),
                 units);
         });

@@ -24,11 +24,10 @@ public abstract record ShareOutcome
         public bool Alike => Math.Abs(Left.Value - Right.Value) <= 1e-12 * Math.Abs(Left.Value);
     }
 
-    /// <summary>The spacing of the trusses is not given.</summary>
-    public sealed record NoTrussSpacing() : ShareOutcome;
-
-    /// <summary>The width of the roadway is not given.</summary>
-    public sealed record NoRoadway() : ShareOutcome;
+    /// <summary>What the lever rule needs is not given.</summary>
+    /// <param name="TrussSpacing">True where the spacing of the trusses is missing.</param>
+    /// <param name="Roadway">True where the width of the roadway is missing.</param>
+    public sealed record NotGiven(bool TrussSpacing, bool Roadway) : ShareOutcome;
 
     /// <summary>The lever rule is for two trusses.</summary>
     /// <param name="Trusses">Number of trusses.</param>

@@ -44,14 +44,9 @@ public static class LeverRule
             return new ShareOutcome.NotTwoTrusses(deck.Trusses);
         }
 
-        if (deck.TrussSpacing is not { } spacing)
+        if (deck is not { TrussSpacing: { } spacing, Roadway: { } roadway })
         {
-            return new ShareOutcome.NoTrussSpacing();
-        }
-
-        if (deck.Roadway is not { } roadway)
-        {
-            return new ShareOutcome.NoRoadway();
+            return new ShareOutcome.NotGiven(deck.TrussSpacing is null, deck.Roadway is null);
         }
 
         if (WheelToKerbFor(deck, roadway, gauge, 1) is null)

@@ -11,6 +11,8 @@ internal sealed class AllowableStressRating : RatingMethod
         "AASHTO Manual for Bridge Evaluation, 3rd ed. (2018), 6B.4.1 and 6B.4.2 (equation, A1 = A2 = 1); AASHTO Standard Specifications, " +
         "17th ed. (2002), 3.8.2 (impact), 3.12 (presence); all from memory. Relieving dead load at 1.0 is common practice";
 
+    public override CapacityMeaning GivenCapacityMeaning => CapacityMeaning.AllowableForce;
+
     public override DeadFactors DeadFactors { get; } = new(1.0, 1.0, 1.0, 1.0);
 
     protected override IReadOnlyList<double> PresenceFactors { get; } = [1.00, 1.00, 0.90, 0.75];

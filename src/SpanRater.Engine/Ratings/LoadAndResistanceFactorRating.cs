@@ -12,6 +12,8 @@ internal sealed class LoadAndResistanceFactorRating : RatingMethod
         "6A.4.4.2.3 (legal loads by truck traffic), 6A.4.4.3 (dynamic allowance 33%); AASHTO LRFD 3.6.1.1.2 (presence), Table 3.4.1-2 " +
         "(relieving dead load); FHWA memo of 3 November 2016 (emergency vehicles); all from memory";
 
+    public override CapacityMeaning GivenCapacityMeaning => CapacityMeaning.FactoredResistance;
+
     public override DeadFactors DeadFactors { get; } = new(1.25, 1.50, 0.90, 0.65);
 
     // Manual for Bridge Evaluation, 3rd ed. (2018), App. D6A: spans over 200 ft, from memory.

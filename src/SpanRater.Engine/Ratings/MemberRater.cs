@@ -71,7 +71,7 @@ public sealed class MemberRater
 
         if (bridge.Capacities.Any(c => Enum.GetValues<GivenCapacity>().Any(kind => c[kind] is not null)))
         {
-            stamps.Add(new Stamp.GivenCapacities());
+            stamps.Add(new Stamp.GivenCapacities(method.GivenCapacityMeaning));
         }
 
         if (bridge.Deck.TrussShare is { } share)
@@ -207,7 +207,13 @@ public sealed class MemberRater
     private RatingRow WithEffects(RatingRow row)
     {
         double sign = row.Sense == Sense.Tension ? 1 : -1;
-        row = row with { FactoredDead = deadFactors.Factored(sign * row.DeadComponents, sign * row.DeadWearing) };
+        double onComponents = deadFactors.OnComponents(sign * row.DeadComponents), onWearing = deadFactors.OnWearingSurface(sign * row.DeadWearing);
+        row = row with
+        {
+            ComponentsFactor = onComponents,
+            WearingFactor = onWearing,
+            FactoredDead = sign * ((onComponents * row.DeadComponents) + (onWearing * row.DeadWearing)),
+        };
         if (row.Peak is null || row.Share is null)
         {
             return row;

@@ -26,12 +26,13 @@ public sealed record RatingLevel(string Name, double? LiveFactor, Governance Gov
 /// <param name="RelievingWearingSurface">Wearing surface, relieving.</param>
 public sealed record DeadFactors(double Components, double WearingSurface, double RelievingComponents, double RelievingWearingSurface)
 {
-    /// <summary>The factored dead effect in the sense in which the two effects are positive.</summary>
-    /// <param name="components">Effect of the components, positive in the sense rated.</param>
-    /// <param name="wearingSurface">Effect of the wearing surface, positive in the sense rated.</param>
-    public double Factored(double components, double wearingSurface) =>
-        ((components < 0 ? RelievingComponents : Components) * components)
-        + ((wearingSurface < 0 ? RelievingWearingSurface : WearingSurface) * wearingSurface);
+    /// <summary>The factor on the components' dead load.</summary>
+    /// <param name="effect">Its effect, positive in the sense rated.</param>
+    public double OnComponents(double effect) => effect < 0 ? RelievingComponents : Components;
+
+    /// <summary>The factor on the wearing surface.</summary>
+    /// <param name="effect">Its effect, positive in the sense rated.</param>
+    public double OnWearingSurface(double effect) => effect < 0 ? RelievingWearingSurface : WearingSurface;
 }
 
 /// <summary>What holds for a class of vehicles in every method.</summary>
@@ -55,6 +56,9 @@ public abstract class RatingMethod
 
     /// <summary>The name in words.</summary>
     public abstract string FullName { get; }
+
+    /// <summary>What a given capacity holds already.</summary>
+    public abstract CapacityMeaning GivenCapacityMeaning { get; }
 
     /// <summary>The clauses that the factors are from, and whether from memory.</summary>
     public abstract string Source { get; }

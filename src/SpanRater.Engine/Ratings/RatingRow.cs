@@ -85,6 +85,12 @@ public sealed record RatingRow
     /// <summary>Force from the wearing surface, tension positive [N].</summary>
     public double DeadWearing { get; init; }
 
+    /// <summary>Factor on the components' dead load, adding or relieving as it acts here [-].</summary>
+    public double ComponentsFactor { get; init; }
+
+    /// <summary>Factor on the wearing surface, adding or relieving as it acts here [-].</summary>
+    public double WearingFactor { get; init; }
+
     /// <summary>Factored dead effect, positive in the sense rated [N].</summary>
     public double FactoredDead { get; init; }
 

@@ -15,7 +15,8 @@ public abstract record Stamp
     public sealed record UnknownTruckTraffic(double LiveFactor) : Stamp;
 
     /// <summary>Given capacities are used as they stand.</summary>
-    public sealed record GivenCapacities() : Stamp;
+    /// <param name="Meaning">What they are.</param>
+    public sealed record GivenCapacities(CapacityMeaning Meaning) : Stamp;
 
     /// <summary>The dynamic allowance was given and replaces the method's own.</summary>
     /// <param name="Impact">The allowance [-].</param>

@@ -4,7 +4,7 @@ namespace SpanRater;
 /// Keeps the best of the vertices offered to it. Values within the tolerance of the highest are equal, and among those the
 /// order decides: right before left, then the smaller gaps, front to back, then the smaller station.
 /// </summary>
-internal sealed class PeakSearch(double tolerance)
+internal sealed class PeakSearch(double tolerance, double zero)
 {
     private double highest = double.NegativeInfinity;
     private double value = double.NegativeInfinity;
@@ -13,7 +13,7 @@ internal sealed class PeakSearch(double tolerance)
     private Arrangement.Vertex[][] best = [];
     private double[]? gaps;
 
-    /// <summary>Two effects closer than this are equal, and one below it is zero.</summary>
+    /// <summary>Two effects closer than this are equal.</summary>
     public double Tolerance => tolerance;
 
     public void Offer(double candidate, Arrangement from, int at, Arrangement.Vertex[][] chain)
@@ -34,7 +34,7 @@ internal sealed class PeakSearch(double tolerance)
     /// <summary>The peak, or null where nothing reaches above zero.</summary>
     public Peak? Result(ReadOnlySpan<double> ordinates, double sign, bool leaveOutRelieving)
     {
-        if (arrangement is null || value <= tolerance)
+        if (arrangement is null || value <= zero)
         {
             return null;
         }

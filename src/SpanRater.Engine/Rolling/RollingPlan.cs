@@ -16,8 +16,14 @@ public sealed class RollingPlan
     /// <summary>An axle closer to a panel point than this part of the deck's length stands on it [-].</summary>
     internal const double OnPanelPoint = 1e-9;
 
-    /// <summary>Effects closer than this part of the train's weight are equal, and one below it is zero [-].</summary>
-    private const double EqualEffect = 1e-9;
+    /// <summary>An effect below this part of the train's weight is zero [-].</summary>
+    private const double ZeroEffect = 1e-9;
+
+    /// <summary>
+    /// Effects closer than this part of the train's weight are equal [-]: well above the round-off of ordinates and sums,
+    /// and so far below <see cref="ZeroEffect"/> that preferring an equal one at each free gap costs nothing that counts.
+    /// </summary>
+    private const double EqualEffect = 1e-12;
 
     private readonly double[] stations;
     private readonly List<Arrangement> arrangements;
@@ -59,7 +65,7 @@ public sealed class RollingPlan
         }
 
         bool leaveOut = Train.RelievingAxles == RelievingAxles.LeftOut;
-        var search = new PeakSearch(EqualEffect * Train.Weight);
+        var search = new PeakSearch(EqualEffect * Train.Weight, ZeroEffect * Train.Weight);
         foreach (Arrangement arrangement in arrangements)
         {
             arrangement.Search(ordinates, sign, leaveOut, search);

@@ -6,4 +6,15 @@ namespace SpanRater.Files;
 /// <param name="Units">The units of the folder: those of x in joints.csv.</param>
 /// <param name="Findings">Everything wrong or worth a look.</param>
 /// <param name="MethodPlace">Where the rating method stands, or should.</param>
-public sealed record BridgeReading(Bridge? Bridge, Catalogue Catalogue, DisplayUnits Units, FindingList Findings, Place MethodPlace);
+public sealed record BridgeReading(Bridge? Bridge, Catalogue Catalogue, DisplayUnits Units, FindingList Findings, Place MethodPlace)
+{
+    /// <summary>The vehicles and loadings that the bridge asks to be rated for; unset, all legal and emergency ones.</summary>
+    public IReadOnlyList<LiveLoad> VehiclesAsked =>
+        Bridge?.Rating.Vehicles is { } names
+            ? [.. names.Select(n => Catalogue.Find(n)!)]
+            : [.. Catalogue.Entries.Select(e => e.Load).Where(l => l.Class is VehicleClass.Legal or VehicleClass.Emergency)];
+
+    /// <summary>Vehicles of the folder's own table, or of an added catalogue, that the bridge does not ask for.</summary>
+    public IReadOnlyList<string> OwnVehiclesNotAsked =>
+        [.. Catalogue.Entries.Where(e => !e.IsShipped).Select(e => e.Load.Name).Except(VehiclesAsked.Select(v => v.Name))];
+}

@@ -74,6 +74,11 @@ internal sealed record BridgeToml(string Name, int? Built, Deck Deck, RatingSett
             }
         }
 
+        if (deck is { TrussShare: null, Trusses: 2, TrussSpacing: { } between, Roadway: { } width } && (width / 2) + Math.Abs(deck.RoadwayOffset) > (between / 2) + 1e-9)
+        {
+            findings.Warning(section.PlaceOf("roadway"), "a kerb stands beyond a truss. Right for a deck that overhangs its trusses; for trusses beside the roadway, check roadway, roadway_offset and truss_spacing.");
+        }
+
         section.SayWhatIsUnknown();
         return deck;
     }
@@ -107,7 +112,7 @@ internal sealed record BridgeToml(string Name, int? Built, Deck Deck, RatingSett
         IReadOnlyList<(string Text, Place Where)>? vehicles = section.TextsWithPlaces("vehicles");
         foreach ((string vehicle, Place where) in vehicles ?? [])
         {
-            if (catalogue.Find(vehicle) is null)
+            if (catalogue.Find(vehicle) is null && !catalogue.HasNamed(vehicle))
             {
                 findings.Error(where, $"no catalogue has a vehicle \"{vehicle}\".{NearestName.Question(vehicle, catalogue.Names)} List them with: spanrater vehicles.");
             }

@@ -60,6 +60,15 @@ internal sealed class LoadsTable
                 findings.Error(row["case"].Where, $"case \"{name}\": the dead load case is written {dead}.");
             }
 
+            if (dead == name)
+            {
+                WarnOfOddDeadLoad(row, name, joint, right ?? 0, up, findings);
+                if (cases.Exists(c => c.Name == name && c.Loads.Exists(l => l.Joint == joint)))
+                {
+                    findings.Warning(row["joint"].Where, $"case {name} loads joint \"{joint}\" a second time: the loads add up. If one row is a slip, remove it.");
+                }
+            }
+
             int index = cases.FindIndex(c => c.Name == name);
             if (index < 0)
             {
@@ -75,10 +84,29 @@ internal sealed class LoadsTable
             double up = loads.Sum(l => l.Up);
             if (name is Bridge.ComponentsCase or Bridge.WearingSurfaceCase && up > 0)
             {
-                findings.Error(where, string.Create(CultureInfo.InvariantCulture, $"the dead load of case {name} adds up to {up / 1000:0.###} kN upward: a weight is negative under up."));
+                findings.Error(where, string.Create(CultureInfo.InvariantCulture, $"the dead load of case {name} adds up to {up / 1000:0.###} kN ({up / Unit.Find("kip")!.Size:0.###} kip) upward: a weight is negative under up."));
             }
         }
 
-        return new LoadsTable([.. cases.Select(c => new LoadCase(c.Name, c.Loads))]);
+        return table.HasBrokenRows ? null : new LoadsTable([.. cases.Select(c => new LoadCase(c.Name, c.Loads))]);
+    }
+
+    // A sign, a blank or a shifted cell in the dead load moves a factor past 1 without a word.
+    private static void WarnOfOddDeadLoad(TableRow row, string name, string joint, double right, double? up, FindingList findings)
+    {
+        if (up > 0)
+        {
+            findings.Warning(row["up"].Where, $"case {name} lifts joint \"{joint}\" by {row["up"].Text}: a weight is negative under up. Check the sign.");
+        }
+
+        if (up is null)
+        {
+            findings.Warning(row.Where, $"case {name} puts no weight on joint \"{joint}\": up is blank. Is a cell missing, or in the wrong column?");
+        }
+
+        if (right != 0)
+        {
+            findings.Warning(row["right"].Where, $"case {name} pushes joint \"{joint}\" sideways by {row["right"].Text}, which dead load does not do. Is the cell in the wrong column?");
+        }
     }
 }

@@ -5,16 +5,19 @@ namespace SpanRater.Files;
 /// <summary>An entry of a catalogue and where its name stands.</summary>
 /// <param name="Load">The vehicle or loading.</param>
 /// <param name="Where">Where its name stands.</param>
-public sealed record CatalogueEntry(LiveLoad Load, Place Where);
+public sealed record CatalogueEntry(LiveLoad Load, Place Where)
+{
+    /// <summary>True where it comes with the program.</summary>
+    public bool IsShipped { get; init; }
+}
 
 /// <summary>The vehicles and loadings in use: those shipped with the program, those added, and those of the bridge folder. One name space.</summary>
 public sealed class Catalogue
 {
     private readonly List<CatalogueEntry> entries = [];
+    private readonly HashSet<string> named;
 
-    private Catalogue()
-    {
-    }
+    private Catalogue(HashSet<string> named) => this.named = named;
 
     /// <summary>Every entry, shipped ones first.</summary>
     public IReadOnlyList<CatalogueEntry> Entries => entries;
@@ -35,25 +38,26 @@ public sealed class Catalogue
         ArgumentNullException.ThrowIfNull(paths);
         ArgumentNullException.ThrowIfNull(findings);
         var read = new List<CatalogueEntry>();
+        var named = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
         foreach ((string file, string text) in ShippedFiles())
         {
-            read.AddRange(ReadFile(text, file, findings));
+            read.AddRange(ReadFile(text, file, findings, named).Select(e => e with { IsShipped = true }));
         }
 
         foreach (string path in paths.SelectMany(p => FilesOf(p, findings)))
         {
             if (TextFile.Read(path, path, findings) is { } text)
             {
-                read.AddRange(ReadFile(text, path, findings));
+                read.AddRange(ReadFile(text, path, findings, named));
             }
         }
 
         if (bridgeVehicles is { } own)
         {
-            read.AddRange(ReadFile(own.Text, own.File, findings));
+            read.AddRange(ReadFile(own.Text, own.File, findings, named));
         }
 
-        var catalogue = new Catalogue();
+        var catalogue = new Catalogue(named);
         catalogue.Add(read, findings);
         return catalogue;
     }
@@ -63,10 +67,14 @@ public sealed class Catalogue
     public LiveLoad? Find(string name) =>
         entries.Find(e => string.Equals(e.Load.Name, name, StringComparison.OrdinalIgnoreCase))?.Load;
 
-    private static List<CatalogueEntry> ReadFile(string text, string file, FindingList findings) =>
+    /// <summary>Whether some catalogue names it, even if it could not be read whole.</summary>
+    /// <param name="name">The name.</param>
+    public bool HasNamed(string name) => named.Contains(name);
+
+    private static List<CatalogueEntry> ReadFile(string text, string file, FindingList findings, HashSet<string> named) =>
         file.EndsWith(".toml", StringComparison.OrdinalIgnoreCase)
-            ? LoadingFile.Read(text, file, findings)
-            : VehicleTable.Read(text, file, findings);
+            ? LoadingFile.Read(text, file, findings, named)
+            : VehicleTable.Read(text, file, findings, named);
 
     private static IEnumerable<(string File, string Text)> ShippedFiles()
     {
@@ -107,7 +115,7 @@ public sealed class Catalogue
             }
             else
             {
-                findings.Error(entry.Where, $"the name \"{entry.Load.Name}\" is taken by {byName[entry.Load.Name].Where}: vehicles and loadings share one name space, so give this one another.");
+                findings.Error(entry.Where, $"the name \"{entry.Load.Name}\" is taken by {byName[entry.Load.Name].Where}{(byName[entry.Load.Name].IsShipped ? " (built in)" : "")}: vehicles and loadings share one name space, so give this one another, such as \"{entry.Load.Name}, ours\".");
             }
         }
 

@@ -3,8 +3,8 @@ namespace SpanRater.Files;
 /// <summary>Reads the loadings of a catalogue: what is more than one train.</summary>
 internal static class LoadingFile
 {
-    /// <summary>The loadings of a text, each with the place of its name.</summary>
-    public static List<CatalogueEntry> Read(string text, string file, FindingList findings)
+    /// <summary>The loadings of a text, each with the place of its name. Adds every name, faulty ones among them.</summary>
+    public static List<CatalogueEntry> Read(string text, string file, FindingList findings, HashSet<string> named)
     {
         var entries = new List<CatalogueEntry>();
         if (TomlFile.Read(text, file, findings) is not { } toml)
@@ -19,6 +19,11 @@ internal static class LoadingFile
             {
                 findings.Error(section.Where, $"unknown table [{section.Name}].{NearestName.Question(section.Name, ["loading"])} A catalogue of loadings holds [[loading]] tables.");
                 continue;
+            }
+
+            if (section.Text("name") is { } name)
+            {
+                named.Add(name);
             }
 
             if (ReadLoading(section, findings) is { } loading)

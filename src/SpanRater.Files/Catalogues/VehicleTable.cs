@@ -20,8 +20,8 @@ internal static class VehicleTable
         new("source"),
     ];
 
-    /// <summary>The vehicles of a text, each with the place of its name.</summary>
-    public static List<CatalogueEntry> Read(string text, string file, FindingList findings)
+    /// <summary>The vehicles of a text, each with the place of its name. Adds every name, faulty ones among them.</summary>
+    public static List<CatalogueEntry> Read(string text, string file, FindingList findings, HashSet<string> named)
     {
         var entries = new List<CatalogueEntry>();
         if (TableReader.Read(text, file, Columns, findings) is not { } table)
@@ -58,7 +58,8 @@ internal static class VehicleTable
 
         foreach ((string name, List<TableRow> rows) in groups)
         {
-            if (ReadVehicle(name, rows, findings) is { } vehicle)
+            named.Add(name);
+            if (ReadVehicle(name, rows, [.. groups.Select(g => g.Name).Where(n => n != name)], findings) is { } vehicle)
             {
                 entries.Add(new CatalogueEntry(vehicle, rows[0]["vehicle"].Where));
             }
@@ -67,9 +68,9 @@ internal static class VehicleTable
         return entries;
     }
 
-    private static Vehicle? ReadVehicle(string name, List<TableRow> rows, FindingList findings)
+    private static Vehicle? ReadVehicle(string name, List<TableRow> rows, IReadOnlyList<string> others, FindingList findings)
     {
-        VehicleClass? vehicleClass = ClassOf(rows[0]["class"], name, findings);
+        VehicleClass? vehicleClass = ClassOf(rows[0]["class"], name, others, findings);
         double gauge = rows[0].PositiveValue("gauge", "gauge") ?? Vehicle.StandardGauge;
         RelievingAxles? relieving = RelievingOf(rows[0]["relieving axles"], findings);
         foreach (TableRow row in rows.Skip(1))
@@ -173,11 +174,11 @@ internal static class VehicleTable
         return new AxleGap(from, most ?? from);
     }
 
-    private static VehicleClass? ClassOf(TableCell cell, string name, FindingList findings)
+    private static VehicleClass? ClassOf(TableCell cell, string name, IReadOnlyList<string> others, FindingList findings)
     {
         if (cell.IsBlank)
         {
-            findings.Error(cell.Where, $"vehicle \"{name}\" has no class: write one of {VehicleClassNames.List} in its first row.");
+            findings.Error(cell.Where, $"vehicle \"{name}\" has no class: write one of {VehicleClassNames.List} in its first row.{NearestName.Question(name, others)}");
             return null;
         }
 

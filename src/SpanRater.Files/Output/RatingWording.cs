@@ -25,6 +25,7 @@ public static class RatingWording
     {
         Stamp.NoWearingSurface => "assumed: no wearing surface (loads.csv has no case DW)",
         Stamp.UnknownTruckTraffic s => string.Create(CultureInfo.InvariantCulture, $"assumed: truck traffic unknown (adtt is not given), so the live-load factor is {s.LiveFactor:0.00}"),
+        Stamp.GivenCapacities { Meaning: CapacityMeaning.AllowableForce } => "allowable forces are used as given in members.csv",
         Stamp.GivenCapacities => "capacities are used as given in members.csv: resistance, condition and system factors are taken to be in them",
         Stamp.GivenImpact s => string.Create(CultureInfo.InvariantCulture, $"impact {s.Impact:0.00#} is given in bridge.toml and replaces the method's own"),
         Stamp.GivenShare s => string.Create(CultureInfo.InvariantCulture, $"truss_share {s.Share:0.0##} is given in bridge.toml and replaces the lever rule; presence is taken to be in it"),
@@ -36,10 +37,22 @@ public static class RatingWording
         _ => throw new ArgumentOutOfRangeException(nameof(stamp), stamp, "Every stamp has a sentence."),
     };
 
+    /// <summary>The factors on dead and live load that the rows were made with.</summary>
+    /// <param name="rating">The rating.</param>
+    public static string Factors(BridgeRating rating)
+    {
+        ArgumentNullException.ThrowIfNull(rating);
+        DeadFactors dead = rating.Method.DeadFactorsWith(rating.Bridge.Rating);
+        IEnumerable<string> levels = rating.Rows.Select(r => r.Level).Where(l => l.LiveFactor is not null).DistinctBy(l => l.Name)
+            .Select(l => string.Create(CultureInfo.InvariantCulture, $", live {l.LiveFactor:0.00##} at {l.Name} level"));
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"Factors: DC {dead.Components:0.00##} ({dead.RelievingComponents:0.00##} where it relieves), DW {dead.WearingSurface:0.00##} ({dead.RelievingWearingSurface:0.00##} where it relieves){string.Concat(levels)}");
+    }
+
     private static string Of(ShareOutcome share, DisplayUnits units) => share switch
     {
-        ShareOutcome.NoTrussSpacing => "no lateral share: truss_spacing is missing in bridge.toml [deck] (or give truss_share)",
-        ShareOutcome.NoRoadway => "no lateral share: roadway is missing in bridge.toml [deck] (or give truss_share)",
+        ShareOutcome.NotGiven s => $"no lateral share: {(s.TrussSpacing && s.Roadway ? "truss_spacing and roadway are" : s.TrussSpacing ? "truss_spacing is" : "roadway is")} missing in bridge.toml [deck] (or give truss_share)",
         ShareOutcome.NotTwoTrusses s => $"no lateral share: the lever rule is for two trusses and there {(s.Trusses == 1 ? "is" : "are")} {s.Trusses}; give truss_share in bridge.toml [deck]",
         ShareOutcome.TooWide s => $"too wide for the roadway: it needs {Length(s.Needed, units)} and there is {Length(s.Roadway, units)}",
         ShareOutcome.WheelOutside s => $"no lateral share: a wheel line would stand {Length(s.FromFarTruss, units)} from one truss, and the trusses are {Length(s.TrussSpacing, units)} apart; check roadway and truss_spacing, or give truss_share",

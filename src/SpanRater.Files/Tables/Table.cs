@@ -89,7 +89,7 @@ internal readonly record struct TableCell(string Text, Place Where)
 }
 
 /// <summary>A row of a table.</summary>
-internal sealed class TableRow(Table table, int line, Dictionary<string, TableCell> cells)
+internal sealed class TableRow(Table table, int line, Dictionary<string, TableCell> cells, (int Cells, int Header)? isShort)
 {
     /// <summary>Above every length, force, area and stress a bridge can have, in SI; far below what overflows.</summary>
     private const double LargestValue = 1e15;
@@ -109,7 +109,11 @@ internal sealed class TableRow(Table table, int line, Dictionary<string, TableCe
             return cell.Text;
         }
 
-        table.Findings.Error(cell.Where, $"\"{column}\" is blank: every row needs one.");
+        table.Findings.Error(
+            cell.Where,
+            isShort is { } counts && !cells.ContainsKey(column)
+                ? string.Create(System.Globalization.CultureInfo.InvariantCulture, $"\"{column}\" is missing: the row has {counts.Cells} cells and the header {counts.Header}.")
+                : $"\"{column}\" is blank: every row needs one.");
         return null;
     }
 

@@ -149,6 +149,7 @@ internal sealed class TableReader
         headerCells = cells.Count;
         var header = new Dictionary<string, Table.HeaderCell>(StringComparer.Ordinal);
         bool usable = true;
+        var misnamed = new List<string>();
         for (int i = 0; i < cells.Count; i++)
         {
             if (cells[i].IsBlank)
@@ -161,6 +162,14 @@ internal sealed class TableReader
             TableColumn? column = columns.FirstOrDefault(c => string.Equals(c.Name, name, StringComparison.OrdinalIgnoreCase));
             if (column is null)
             {
+                if (UnitWithoutBrackets(cells[i].Text) is { } mend)
+                {
+                    findings.Error(cells[i].Where, $"column \"{cells[i].Text}\": write {mend}: the unit stands in square brackets.");
+                    usable = false;
+                    misnamed.Add(mend[..mend.IndexOf(" [", StringComparison.Ordinal)]);
+                    continue;
+                }
+
                 findings.Error(cells[i].Where, $"unknown column \"{name}\".{NearestName.Question(name, columns.Select(c => c.Name))} The columns are: {string.Join(", ", columns.Select(c => c.Name))}.");
                 usable = false;
                 continue;
@@ -177,7 +186,7 @@ internal sealed class TableReader
             known.Add((i, headerCell));
         }
 
-        foreach (TableColumn column in columns.Where(c => c.Required && !header.ContainsKey(c.Name)))
+        foreach (TableColumn column in columns.Where(c => c.Required && !header.ContainsKey(c.Name) && !misnamed.Contains(c.Name)))
         {
             string unit = column.Quantity is { } quantity ? $" [{Unit.Suggestion(quantity).Split(' ')[0]}]" : "";
             findings.Error(new Place(file, cells[0].Where.Line, 1), $"column \"{column.Name}\" is missing: add a column headed {column.Name}{unit}.");
@@ -194,6 +203,21 @@ internal sealed class TableReader
         string name = bracket < 0 ? text : text[..bracket];
         string? unit = bracket < 0 ? null : text[(bracket + 1)..].TrimEnd().TrimEnd(']').Trim();
         return (string.Join(' ', name.Split(' ', StringSplitOptions.RemoveEmptyEntries)), unit);
+    }
+
+    // "load (kip)" and "load kip" are meant as "load [kip]".
+    private string? UnitWithoutBrackets(string text)
+    {
+        foreach (TableColumn column in columns.Where(c => c.Quantity is not null && text.StartsWith(c.Name, StringComparison.OrdinalIgnoreCase)).OrderByDescending(c => c.Name.Length))
+        {
+            string rest = text[column.Name.Length..].Trim(' ', '(', ')', ',', ':');
+            if (Unit.Find(rest)?.Quantity == column.Quantity)
+            {
+                return $"{column.Name} [{rest}]";
+            }
+        }
+
+        return null;
     }
 
     private Unit? UnitOf(TableColumn column, string? spelling, Place where)
@@ -250,6 +274,6 @@ internal sealed class TableReader
             }
         }
 
-        table.Rows.Add(new TableRow(table, line, named));
+        table.Rows.Add(new TableRow(table, line, named, cells.Count < headerCells ? (cells.Count, headerCells) : null));
     }
 }

@@ -129,10 +129,13 @@ public class LeverRuleTests
     }
 
     [Fact]
-    public void Share_NoSpacing_IsRefused() => Assert.IsType<ShareOutcome.NoTrussSpacing>(Share(new Deck { Roadway = 4 }));
+    public void Share_NoSpacing_IsRefused() => Assert.Equal(new ShareOutcome.NotGiven(TrussSpacing: true, Roadway: false), Share(new Deck { Roadway = 4 }));
 
     [Fact]
-    public void Share_NoRoadway_IsRefused() => Assert.IsType<ShareOutcome.NoRoadway>(Share(new Deck { TrussSpacing = 5 }));
+    public void Share_NoRoadway_IsRefused() => Assert.Equal(new ShareOutcome.NotGiven(TrussSpacing: false, Roadway: true), Share(new Deck { TrussSpacing = 5 }));
+
+    [Fact]
+    public void Share_NeitherGiven_NamesBoth() => Assert.Equal(new ShareOutcome.NotGiven(TrussSpacing: true, Roadway: true), Share(new Deck()));
 
     [Fact]
     public void Share_ThreeTrusses_IsRefused() =>

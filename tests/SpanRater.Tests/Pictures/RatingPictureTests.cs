@@ -40,7 +40,7 @@ public class RatingPictureTests
 
         (double, Dash)[] styles =
         [
-            .. new[] { "U1U2", "L0U1", "U1L2", "L1U1", "L2U2" }.Select(name => elevation.Strokes.Single(s => s.Shows == name)).Select(s => (s.Weight, s.Dash)),
+            .. "U1U2 L0U1 U1L2 L1U1 L2U2".Split(' ').Select(name => elevation.Strokes.Single(s => s.Shows == name)).Select(s => (s.Weight, s.Dash)),
         ];
         Assert.Equal(styles.Length, styles.Distinct().Count());
         Assert.Equal("not rated", Assert.Single(elevation.Texts, t => t.Shows == "L1U1").Content);

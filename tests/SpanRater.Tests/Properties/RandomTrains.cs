@@ -1,32 +1,28 @@
 using CsCheck;
 
-namespace SpanRater.Tests.Properties;
+namespace SpanRater.Tests;
 
-/// <summary>Trains of one to nine axles, of lengths below and above the span, with either treatment of relieving axles.</summary>
+/// <summary>Random trains of one to nine axles, shorter and longer than the deck, some with axles that meet panel points together.</summary>
 internal static class RandomTrains
 {
-    private static readonly Gen<double> Load = Gen.Int[1, 40].Select(n => n * 5_000.0);
-
-    /// <param name="unit">Every gap is a whole number of it [m].</param>
-    /// <param name="varying">Whether up to three gaps may vary.</param>
-    public static Gen<AxleTrain> Of(double unit, bool varying)
-    {
-        Gen<AxleGap> gap = Gen.Select(Gen.Int[1, 6], Gen.Int[1, 20], (scale, n) => AxleGap.Fixed(scale * n * unit));
-        return Gen.Int[1, 9].SelectMany(axles => Gen.Select(
-            Load.Array[axles],
-            gap.Array[axles - 1],
-            Gen.Bool,
-            Gen.Int[0, varying ? 3 : 0],
-            Gen.Int[0, 7],
-            Gen.Int[1, 40],
-            (loads, gaps, leftOut, count, first, range) =>
-                new AxleTrain(loads, Vary(gaps, count, first, range * unit), leftOut ? RelievingAxles.LeftOut : RelievingAxles.Counted)));
-    }
-
-    public static string Text(AxleTrain train) => string.Join(
-        " ",
-        [train.RelievingAxles.ToString(), .. train.Loads.Select(l => FormattableString.Invariant($"{l}")), .. train.Gaps.Select(g => FormattableString.Invariant($"[{g.Least},{g.Most}]"))]);
-
-    private static AxleGap[] Vary(AxleGap[] gaps, int count, int first, double range) =>
-        [.. gaps.Select((gap, g) => (g + gaps.Length - (first % Math.Max(1, gaps.Length))) % gaps.Length < count ? new AxleGap(gap.Least, gap.Least + range) : gap)];
+    /// <param name="stations">The deck; some gaps are distances between its panel points, so that several axles stand on panel points at once.</param>
+    /// <param name="mostVarying">At most so many gaps vary.</param>
+    internal static Gen<AxleTrain> For(IReadOnlyList<double> stations, int mostVarying) =>
+        from axles in Gen.Int[1, 9]
+        from loads in Gen.Double[1e3, 1.2e5].Array[axles]
+        from stretch in Gen.Double[0.05, 1.5]
+        from shares in Gen.Double[0.1, 1].Array[axles - 1]
+        from meets in Gen.Int[0, 2].Array[axles - 1]
+        from points in Gen.Int[1, stations.Count - 1].Array[axles - 1]
+        from ranges in Gen.Double[0.05, 1.5].Array[axles - 1]
+        from varying in Gen.Shuffle(Enumerable.Range(0, axles - 1).ToArray())
+        from varyingCount in Gen.Int[0, mostVarying]
+        from leftOut in Gen.Bool
+        let length = stretch * (stations[^1] - stations[0]) / Math.Max(1, shares.Sum())
+        let gaps = shares.Select((share, g) =>
+        {
+            double least = meets[g] == 0 ? stations[points[g]] - stations[points[g] - 1] : share * length;
+            return varying.Take(varyingCount).Contains(g) ? new AxleGap(least, least * (1 + ranges[g])) : AxleGap.Fixed(least);
+        })
+        select new AxleTrain(loads, [.. gaps], leftOut ? RelievingAxles.LeftOut : RelievingAxles.Counted);
 }

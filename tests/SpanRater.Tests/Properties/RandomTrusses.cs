@@ -1,63 +1,47 @@
 using CsCheck;
 
-namespace SpanRater.Tests.Properties;
+namespace SpanRater.Tests;
 
-/// <summary>A determinate truss drawn at random, with the name of its form.</summary>
-internal sealed record SampleTruss(string Form, Truss Truss)
-{
-    public double Span => Truss.Stations[^1] - Truss.Stations[0];
+/// <summary>A random truss with its factored equations, its influence lines and two random load cases.</summary>
+internal sealed record SolvedTruss(TrussForm Form, DeterminateTruss System, InfluenceLines Lines, LoadCase One, LoadCase Other);
 
-    public override string ToString() =>
-        Form + ": " + string.Join(" ", Truss.Joints.Select(j => FormattableString.Invariant($"{j.Name}({j.X},{j.Y})")));
-}
-
-/// <summary>Determinate trusses of nine forms with random panels, lengths, heights and directions of the web.</summary>
+/// <summary>Random determinate trusses of all eight forms, deck above and below, with random measures and loads.</summary>
 internal static class RandomTrusses
 {
-    // Lengths as a tape is read, in quarters of a foot, so that axles and panel points often meet up to the last bit only.
-    private const double QuarterFoot = 0.3048 / 4;
+    internal const int Count = 2_000;
 
-    private static readonly Gen<double> PanelLength = Gen.Int[24, 120].Select(n => n * QuarterFoot);
-    private static readonly Gen<double> Height = Gen.Int[20, 160].Select(n => n * QuarterFoot);
+    private static readonly Lazy<SolvedTruss[]> Solved = new(() => SeededCases.Draw(Trusses(), Count));
+
+    private static readonly Gen<double> PanelLength = Gen.Double[1.5, 9];
+
     private static readonly Gen<DeckChord> Deck = Gen.Bool.Select(top => top ? DeckChord.Top : DeckChord.Bottom);
-    private static readonly Gen<int> Panels = Gen.Int[3, 14];
-    private static readonly Gen<int> EvenPanels = Gen.Int[2, 7].Select(n => 2 * n);
 
-    public static Gen<SampleTruss> All { get; } = Gen.OneOf(
-        Form(PanelLength.Select(Height, (p, h) => new KingPostTruss(p, h))),
-        Form(PanelLength.Select(Height, (p, h) => new QueenPostTruss(p, h))),
-        Form(Panels.Select(PanelLength, Height, Deck, (n, p, h, d) => new PrattTruss(n, p, h, d))),
-        Form(Panels.Select(PanelLength, Height, Deck, (n, p, h, d) => new HoweTruss(n, p, h, d))),
-        Form(Panels.Select(PanelLength, Height, (n, p, h) => new WarrenTruss(n, p, h))),
-        Form(EvenPanels.Select(PanelLength, Height, Deck, (n, p, h, d) => new WarrenTrussWithVerticals(n, p, h, d))),
-        Form(PanelLength.Select(Height.Array[2, 13], (p, h) => new ParkerTruss(p, h))),
-        Form(EvenPanels.Select(PanelLength, Height, (n, p, h) => new KTruss(n, p, h))),
-        Panels.SelectMany(n => PanelLength.Array[n].Select(Height.Array[n + 1], Gen.Bool.Array[n], RandomWeb)));
+    /// <summary>The trusses, made once for all properties.</summary>
+    internal static IReadOnlyList<SolvedTruss> All => Solved.Value;
 
-    private static Gen<SampleTruss> Form<T>(Gen<T> form)
-        where T : TrussForm => form.Select(f => new SampleTruss(f.Name, f.Build()));
+    internal static Gen<TrussForm> Forms() => Gen.OneOf(
+        Gen.Select(Gen.Int[3, 12], PanelLength, Height(), Deck, (n, p, h, d) => (TrussForm)new PrattTruss(n, p, h * p, d)),
+        Gen.Select(Gen.Int[3, 12], PanelLength, Height(), Deck, (n, p, h, d) => (TrussForm)new HoweTruss(n, p, h * p, d)),
+        Gen.Select(PanelLength, Height().Array[2, 11], (p, hs) => (TrussForm)new ParkerTruss(p, [.. hs.Select(h => h * p)])),
+        Gen.Select(Gen.Int[2, 12], PanelLength, Height(), (n, p, h) => (TrussForm)new WarrenTruss(n, p, h * p)),
+        Gen.Select(Gen.Int[2, 6], PanelLength, Height(), Deck, (n, p, h, d) => (TrussForm)new WarrenTrussWithVerticals(2 * n, p, h * p, d)),
+        Gen.Select(Gen.Int[2, 6], PanelLength, Height(), (n, p, h) => (TrussForm)new KTruss(2 * n, p, h * p)),
+        Gen.Select(PanelLength, Height(), (p, h) => (TrussForm)new KingPostTruss(p, h * p)),
+        Gen.Select(PanelLength, Height(), (p, h) => (TrussForm)new QueenPostTruss(p, h * p)));
 
-    // Unequal panels, a top chord at any height over each panel point, and a diagonal either way in each panel.
-    private static SampleTruss RandomWeb(double[] lengths, double[] heights, bool[] falling)
-    {
-        var joints = new List<Joint>();
-        var members = new List<Member>();
-        double x = 0;
-        for (int i = 0; i <= lengths.Length; i++)
-        {
-            Support? support = i == 0 ? Support.Pin : i == lengths.Length ? Support.Roller() : null;
-            joints.Add(new Joint($"L{i}", x, 0, support, true));
-            joints.Add(new Joint($"U{i}", x, heights[i]));
-            members.Add(new Member($"L{i}U{i}", $"L{i}", $"U{i}"));
-            if (i < lengths.Length)
-            {
-                members.Add(new Member($"L{i}L{i + 1}", $"L{i}", $"L{i + 1}"));
-                members.Add(new Member($"U{i}U{i + 1}", $"U{i}", $"U{i + 1}"));
-                members.Add(falling[i] ? new Member($"D{i}", $"U{i}", $"L{i + 1}") : new Member($"D{i}", $"L{i}", $"U{i + 1}"));
-                x += lengths[i];
-            }
-        }
+    // Height over panel length: old spans stand between a third and twice the panel.
+    private static Gen<double> Height() => Gen.Double[0.3, 2.2];
 
-        return new SampleTruss("random web", Truss.Create(joints, members).Truss!);
-    }
+    private static Gen<SolvedTruss> Trusses() =>
+        from form in Forms()
+        let truss = form.Build()
+        from one in Case(truss, "one")
+        from other in Case(truss, "other")
+        let system = DeterminateTruss.Of(truss).Value!
+        select new SolvedTruss(form, system, InfluenceLines.Of(system).Value!, one, other);
+
+    // A load of up to 50 kN each way at every joint.
+    private static Gen<LoadCase> Case(Truss truss, string name) =>
+        Gen.Select(Gen.Double[-5e4, 5e4], Gen.Double[-5e4, 5e4]).Array[truss.Joints.Count]
+            .Select(loads => new LoadCase(name, [.. loads.Select((l, j) => new JointLoad(truss.Joints[j].Name, l.Item1, l.Item2))]));
 }

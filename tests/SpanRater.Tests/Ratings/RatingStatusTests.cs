@@ -116,7 +116,7 @@ public class RatingStatusTests
         RatingRow row = HangerRow(Rate(bridge, "LRFR", OneAxle(VehicleClass.Legal)), "legal");
 
         Assert.Equal(RatingStatus.NotRated, row.Status);
-        Assert.Equal(new NotRatedReason.NoShare(new ShareOutcome.NoRoadway()), row.Reason);
+        Assert.Equal(new NotRatedReason.NoShare(new ShareOutcome.NotGiven(TrussSpacing: false, Roadway: true)), row.Reason);
         Assert.Null(row.Share);
     }
 

@@ -1,77 +1,60 @@
-namespace SpanRater.Tests.Rolling;
+namespace SpanRater.Tests;
 
 /// <summary>Of equal peaks: right before left, then the smaller gaps, then the smaller station.</summary>
 public class EqualPeaksTests
 {
     [Fact]
-    public void PeaksOf_SameBothWays_GoesRight()
+    public void PeaksOf_SymmetricLine_RightBeforeLeft()
     {
-        Peak peak = Roll(new([0, 5, 10], [0, 1, 0]), [60, 60], AxleGap.Fixed(2));
-
-        Assert.Equal((Direction.Right, 5.0), (peak.Direction, peak.Station));
+        Peak peak = Tension([0, 4, 8, 12, 16], [0, 0.5, 1, 0.5, 0], [10, 10], AxleGap.Fixed(4));
+        Assert.Equal((Direction.Right, 8.0), (peak.Direction, peak.Station));
     }
 
-    // To the left the front axle would stand at 2 instead of 4: the direction is asked first.
+    // Heavy axle on 1, light on 0.5: driving right that takes a gap of 8 m, driving left only 4 m. Each gives 25.
     [Fact]
-    public void PeaksOf_SmallerStationOnlyToTheLeft_StillGoesRight()
+    public void PeaksOf_LeftHasTheSmallerGap_RightStillComesFirst()
     {
-        Peak peak = Roll(new([0, 2, 4, 10], [0, 1, 1, 0]), [60, 60], AxleGap.Fixed(2));
-
-        Assert.Equal((Direction.Right, 4.0), (peak.Direction, peak.Station));
+        Peak peak = Tension([0, 4, 8, 12, 16, 20], [0, 1, 0, 0.5, 1, 0], [10, 20], new AxleGap(4, 8));
+        Assert.Equal((25.0, Direction.Right, 12.0), (peak.Force, peak.Direction, peak.Station));
+        Assert.Equal([8.0], peak.Gaps);
     }
 
-    // A plateau from 2 to 8: any gap from 3 to 6 has both axles on it; the smallest counts, and with it the smallest station.
+    // Humps at 4, 16 and 24 m: gap 12 with the front axle at 16, or gap 8 with the front axle at 24. Each gives 20.
     [Fact]
-    public void PeaksOf_PlateauAndVaryingGap_TakesTheSmallerGapThenTheSmallerStation()
+    public void PeaksOf_SmallerGapAtTheLargerStation_SmallerGapComesFirst()
     {
-        Peak peak = Roll(new([0, 2, 8, 10], [0, 1, 1, 0]), [40, 60], new AxleGap(3, 6));
-
-        Assert.Equal([3], peak.Gaps);
-        Assert.Equal((5.0, Direction.Right), (peak.Station, peak.Direction));
-    }
-
-    // Apexes at 2, 6, 12, 14, all 1: gaps of 2, 4, 6 and more put both axles on one; 4 at front 6 and 2 at front 14. The
-    // smaller gap wins over the smaller station.
-    [Fact]
-    public void PeaksOf_SmallerGapAtTheLargerStation_TakesTheSmallerGap()
-    {
-        Peak peak = Roll(new([0, 2, 4, 6, 8, 12, 13, 14, 16], [0, 1, 0, 1, 0, 1, 0, 1, 0]), [40, 60], new AxleGap(1.5, 5));
-
-        Assert.Equal([2], peak.Gaps);
-        Assert.Equal(14, peak.Station);
-    }
-
-    // Three axles on a level line: all gaps at their smallest, and the last axle on the left end.
-    [Fact]
-    public void PeaksOf_LevelLine_TakesEveryGapAtItsSmallest()
-    {
-        Peak peak = Roll(new([0, 10, 20], [1, 1, 1]), [10, 10, 10], new AxleGap(1, 5), new AxleGap(2, 5));
-
-        Assert.Equal([1, 2], peak.Gaps);
-        Assert.Equal(3, peak.Station);
-    }
-
-    // Apexes at 0, 1, 4 and at 20, 22, 23, each 1: driving right, front to back, the gaps are (3, 1) or (1, 2). The first
-    // gap is asked first, so (1, 2) wins although its station is the larger and its second gap too.
-    [Fact]
-    public void PeaksOf_TwoVaryingGaps_AsksTheFrontGapFirst()
-    {
-        InfluenceLine line = new([0, 0.5, 1, 2, 4, 5, 19, 20, 21, 22, 22.5, 23, 24], [1, 0, 1, 0, 1, 0, 0, 1, 0, 1, 0, 1, 0]);
-        Peak peak = Roll(line, [10, 20, 30], new AxleGap(0.7, 3), new AxleGap(0.7, 3));
-
-        Assert.Equal([1, 2], peak.Gaps);
-        Assert.Equal((23.0, Direction.Right), (peak.Station, peak.Direction));
+        Peak peak = Tension([0, 4, 8, 12, 16, 20, 24, 28], [0, 1, 0, 0, 1, 0, 1, 0], [10, 10], new AxleGap(6, 14));
+        Assert.Equal((20.0, Direction.Right, 24.0), (peak.Force, peak.Direction, peak.Station));
+        Assert.Equal([8.0], peak.Gaps);
     }
 
     [Fact]
-    public void PeaksOf_SingleAxleOnTwoApexes_TakesTheSmallerStation() =>
-        Assert.Equal(2, Roll(new([0, 2, 4, 6, 8], [0, 1, 0, 1, 0]), [60]).Station);
+    public void PeaksOf_LevelLine_SmallestGapsThenSmallestStation()
+    {
+        Peak peak = Tension([0, 4, 8, 12], [1, 1, 1, 1], [10, 10, 10], new AxleGap(1, 2), new AxleGap(2, 3));
+        Assert.Equal((30.0, Direction.Right, 3.0), (peak.Force, peak.Direction, peak.Station));
+        Assert.Equal([1.0, 2.0], peak.Gaps);
+    }
 
-    // A difference of less than 1e-9 of the weight is no difference.
+    // Humps at 2, 6, 12 and 16 m: 30 with the gaps 4 and 6 m (front at 16) or 6 and 4 m (front at 12).
     [Fact]
-    public void PeaksOf_LaterApexHigherByRoundOff_TakesTheSmallerStation() =>
-        Assert.Equal(2, Roll(new([0, 2, 4, 6, 8], [0, 1, 0, 1 + 1e-12, 0]), [60]).Station);
+    public void PeaksOf_EitherGapMayBeSmall_TheFrontGapIsComparedFirst()
+    {
+        Peak peak = Tension([0, 2, 4, 6, 8, 10, 12, 14, 16, 18, 20], [0, 1, 0, 1, 0, 0, 1, 0, 1, 0, 0], [10, 10, 10], new AxleGap(4, 6), new AxleGap(4, 6));
+        Assert.Equal((30.0, 16.0), (peak.Force, peak.Station));
+        Assert.Equal([4.0, 6.0], peak.Gaps);
+    }
 
-    private static Peak Roll(InfluenceLine line, double[] loads, params AxleGap[] gaps) =>
-        new RollingPlan(line.Stations, new AxleTrain(loads, gaps)).PeaksOf(line).Tension!;
+    [Fact]
+    public void PeaksOf_TwoEqualHumps_SmallerStationComesFirst() =>
+        Assert.Equal(4, Tension([0, 4, 8, 12, 16], [0, 1, 0, 1, 0], [10]).Station);
+
+    [Theory]
+    [InlineData(1e-14, 4)]
+    [InlineData(1e-10, 12)]
+    public void PeaksOf_HumpsThatDifferByAHair_AreEqualWithinRoundOffOnly(double more, double station) =>
+        Assert.Equal(station, Tension([0, 4, 8, 12, 16], [0, 1, 0, 1 + more, 0], [10]).Station);
+
+    private static Peak Tension(double[] stations, double[] ordinates, double[] loads, params AxleGap[] gaps) =>
+        new RollingPlan(stations, new AxleTrain(loads, gaps)).PeaksOf(new InfluenceLine(stations, ordinates)).Tension!;
 }

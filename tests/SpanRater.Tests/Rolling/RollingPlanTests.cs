@@ -1,122 +1,144 @@
-namespace SpanRater.Tests.Rolling;
+namespace SpanRater.Tests;
 
-/// <summary>Peaks that can be worked by hand.</summary>
+/// <summary>Peaks that can be found by hand.</summary>
 public class RollingPlanTests
 {
-    // Zero at both ends, 1 at 4, −0.5 at 8.
-    private static readonly InfluenceLine Line = new([0, 4, 8, 12], [0, 1, -0.5, 0]);
-    private static readonly InfluenceLine Tent = new([0, 5, 10], [0, 1, 0]);
+    private static readonly double[] Stations = [0, 4, 8, 12, 16];
+    private static readonly InfluenceLine Chord = new(Stations, [0, 0.5, 1, 0.5, 0]);
+    private static readonly InfluenceLine Web = new(Stations, [0, -3, 3, 1.5, 0]);
+    private static readonly InfluenceLine TwoHumps = new(Stations, [0, 1, 0, 1, 0]);
+    private static readonly InfluenceLine Jumping = new([0, 4], [1, -1]);
 
     [Fact]
-    public void PeaksOf_SingleAxle_StandsOnThePeakOrdinates()
+    public void PeaksOf_SingleAxle_StandsOnTheLargestOrdinate()
     {
-        PeakPair peaks = Roll(Line, new AxleTrain([100], []));
-
-        Assert.Equal((100.0, 4.0, Direction.Right), (peaks.Tension!.Force, peaks.Tension.Station, peaks.Tension.Direction));
-        Assert.Equal((-50.0, 8.0, Direction.Right), (peaks.Compression!.Force, peaks.Compression.Station, peaks.Compression.Direction));
-    }
-
-    // Driving right with the heavy rear axle on the apex: 80 · 1 + 20 · (10 − 7)/5 = 92; driving left the same, so right counts.
-    [Fact]
-    public void PeaksOf_TwoAxles_HeavyOneStandsOnTheApex()
-    {
-        PeakPair peaks = Roll(Tent, new AxleTrain([20, 80], [AxleGap.Fixed(2)]));
-
-        Assert.Equal(92, peaks.Tension!.Force, 1e-9);
-        Assert.Equal((7.0, Direction.Right), (peaks.Tension.Station, peaks.Tension.Direction));
-        Assert.Equal([12, 80], peaks.Tension.Axles.Select(a => Math.Round(a.Effect, 9)));
-        Assert.Equal([7, 5], peaks.Tension.Axles.Select(a => a.Station));
-        Assert.Null(peaks.Compression);
-    }
-
-    // The apex at 8 of 10: the light front axle should be on the flat side, so the vehicle drives left: 80 + 20 · 6/8 = 95.
-    [Fact]
-    public void PeaksOf_LopsidedLine_DrivesTheWayThatGivesMore()
-    {
-        PeakPair peaks = Roll(new InfluenceLine([0, 8, 10], [0, 1, 0]), new AxleTrain([20, 80], [AxleGap.Fixed(2)]));
-
-        Assert.Equal(95, peaks.Tension!.Force, 1e-9);
-        Assert.Equal((6.0, Direction.Left), (peaks.Tension.Station, peaks.Tension.Direction));
-    }
-
-    // 30 m of train on a span of 10: only one axle is on the deck at a time, the heaviest counts.
-    [Fact]
-    public void PeaksOf_TrainLongerThanTheSpan_AxlesOffTheDeckCountNothing()
-    {
-        Peak peak = Roll(Tent, new AxleTrain([50, 70, 60], [AxleGap.Fixed(15), AxleGap.Fixed(15)])).Tension!;
-
-        Assert.Equal((70.0, 20.0), (peak.Force, peak.Station));
-        Assert.Equal([0, 70, 0], peak.Axles.Select(a => a.Effect));
-    }
-
-    // Two apexes of 1 at 2 and 8 with 0.5 between: the gap of 6 puts both axles on them, neither limit does.
-    [Fact]
-    public void PeaksOf_VaryingGap_PutsBothAxlesOnThePeaks()
-    {
-        Peak peak = Roll(new InfluenceLine([0, 2, 5, 8, 10], [0, 1, 0.5, 1, 0]), new AxleTrain([40, 60], [new AxleGap(4, 9)])).Tension!;
-
-        Assert.Equal(100, peak.Force, 1e-9);
-        Assert.Equal((8.0, 6.0), (peak.Station, Assert.Single(peak.Gaps)));
-    }
-
-    // On one tent nearer is better: the gap is at its smallest, 60 + 40 · 3/5.
-    [Fact]
-    public void PeaksOf_VaryingGapOverOneApex_StaysAtItsSmallest()
-    {
-        Peak peak = Roll(Tent, new AxleTrain([40, 60], [new AxleGap(2, 9)])).Tension!;
-
-        Assert.Equal(84, peak.Force, 1e-9);
-        Assert.Equal([2], peak.Gaps);
-    }
-
-    // A deck of 20 m, +1 from 6 to 14 and −1 over its outer 5 m. Axles 30, 60, 30, each 5.5 m behind the other: with the
-    // middle one on the plateau one neighbour at most is on it too, and the other is on the deck, where the line is −1.
-    [Theory]
-    [InlineData(RelievingAxles.Counted, 60 + 30 - 30)]
-    [InlineData(RelievingAxles.LeftOut, 60 + 30)]
-    public void PeaksOf_RelievingAxle_CountsOrNotAsTheTrainSays(RelievingAxles relieving, double force)
-    {
-        var line = new InfluenceLine([0, 5, 6, 14, 15, 20], [-1, -1, 1, 1, -1, -1]);
-        Peak peak = Roll(line, new AxleTrain([30, 60, 30], [AxleGap.Fixed(5.5), AxleGap.Fixed(5.5)], relieving)).Tension!;
-
-        Assert.Equal(force, peak.Force, 1e-9);
-        AxleEffect relieves = Assert.Single(peak.Axles, a => a.Ordinate < 0);
-        Assert.Equal((-1.0, relieving == RelievingAxles.LeftOut ? 0.0 : -30.0), (relieves.Ordinate, relieves.Effect));
-    }
-
-    // +1 at the left end, −1 just beyond: two axles 1 m apart. With the rear on the end it counts +1 · 30 against the front's
-    // −1 · 50; in the limit just before the rear comes on, the front alone gives −50.
-    [Fact]
-    public void PeaksOf_JumpAtTheDeckEnd_TakesTheLimitBeforeTheAxleComesOn()
-    {
-        var line = new InfluenceLine([0, 1, 2], [1, -1, 0]);
-        Peak peak = Roll(line, new AxleTrain([50, 30], [AxleGap.Fixed(1)])).Compression!;
-
-        Assert.Equal((-50.0, 1.0, Direction.Right), (peak.Force, peak.Station, peak.Direction));
-        Assert.Equal([-50, 0], peak.Axles.Select(a => a.Effect));
-        Assert.Equal(0, peak.Axles[1].Station);
+        PeakPair peaks = PeaksOf(Web, Train([10]));
+        AssertPeak(30, 8, Direction.Right, [], peaks.Tension);
+        AssertPeak(-30, 4, Direction.Right, [], peaks.Compression);
+        Assert.Same(peaks.Tension, peaks.Of(Sense.Tension));
+        Assert.Same(peaks.Compression, peaks.Of(Sense.Compression));
     }
 
     [Fact]
-    public void PeaksOf_AxleOnTheDeckEnd_Counts()
-    {
-        Peak peak = Roll(new InfluenceLine([0, 10], [1, 0]), new AxleTrain([70], [])).Tension!;
+    public void PeaksOf_LineOfOneSense_HasNoPeakInTheOther() => Assert.Null(PeaksOf(Chord, Train([10])).Compression);
 
-        Assert.Equal((70.0, 0.0), (peak.Force, peak.Station));
+    // The heavy axle at midspan, the light one 4 m ahead: 30 x 1 + 10 x 0.5.
+    [Fact]
+    public void PeaksOf_TwoAxles_HeavyOneStandsAtMidspan()
+    {
+        Peak? peak = PeaksOf(Chord, Train([10, 30], 4)).Tension;
+        AssertPeak(35, 12, Direction.Right, [4], peak);
+        Assert.Equal([new AxleEffect(10, 12, 0.5, 5), new AxleEffect(30, 8, 1, 30)], peak!.Axles);
+    }
+
+    // The ordinate falls from 1 to 0.25 to the right of the peak: the heavy front axle stands on it only when driving left.
+    [Fact]
+    public void PeaksOf_HeavyFrontAxle_DrivesLeft() =>
+        AssertPeak(32.5, 4, Direction.Left, [4], PeaksOf(new([0, 4, 8, 12], [0, 1, 0.25, 0]), Train([30, 10], 4)).Tension);
+
+    [Fact]
+    public void PeaksOf_TrainLongerThanTheSpan_OneAxleAtATime() =>
+        AssertPeak(10, 4, Direction.Right, [10, 10], PeaksOf(new([0, 4, 8], [0, 1, 0]), Train([10, 10, 10], 10, 10)).Tension);
+
+    // Two humps 8 m apart, which lies within the gap's range: an axle on each.
+    [Fact]
+    public void PeaksOf_VaryingGapThatFits_PutsAnAxleOnEachHump() => AssertPeak(
+        20, 12, Direction.Right, [8], PeaksOf(TwoHumps, new AxleTrain([10, 10], [new AxleGap(3, 10)])).Tension);
+
+    // At most 6 m: one axle on a hump, the other 2 m short of the next, where the ordinate is 0.5.
+    [Fact]
+    public void PeaksOf_VaryingGapTooShort_StandsAtItsLimit() => AssertPeak(
+        15, 10, Direction.Right, [6], PeaksOf(TwoHumps, new AxleTrain([10, 10], [new AxleGap(3, 6)])).Tension);
+
+    // Three axles 4 m apart on a line of -3, 3, -3: two relieve whenever one pulls.
+    [Fact]
+    public void PeaksOf_RelievingAxles_CountOrAreLeftOut()
+    {
+        var line = new InfluenceLine(Stations, [0, -3, 3, -3, 0]);
+        PeakPair counted = PeaksOf(line, Train([10, 10, 10], 4, 4));
+        Assert.Null(counted.Tension);
+        AssertPeak(-30, 4, Direction.Right, [4, 4], counted.Compression);
+
+        PeakPair leftOut = PeaksOf(line, new AxleTrain([10, 10, 10], [AxleGap.Fixed(4), AxleGap.Fixed(4)], RelievingAxles.LeftOut));
+        AssertPeak(30, 8, Direction.Right, [4, 4], leftOut.Tension);
+        AssertPeak(-60, 12, Direction.Right, [4, 4], leftOut.Compression);
+        Assert.Equal([-30.0, 0.0, -30.0], leftOut.Compression!.Axles.Select(a => a.Effect));
     }
 
     [Fact]
-    public void PeaksOf_LineOfZeros_HasNoPeaks() =>
-        Assert.Equal(new PeakPair(null, null), Roll(new InfluenceLine([0, 5, 10], [0, 0, 0]), new AxleTrain([70], [])));
+    public void PeaksOf_AxleOnADeckEndThatIsNotZero_CountsThere()
+    {
+        PeakPair peaks = PeaksOf(Jumping, Train([10]));
+        AssertPeak(10, 0, Direction.Right, [], peaks.Tension);
+        AssertPeak(-10, 4, Direction.Right, [], peaks.Compression);
+    }
 
-    // 1e-10 per unit load is under 1e-9 of the weight: round-off, no force.
+    // As long as the deck: with the heavy axle on the left end the light one, at -1, is just off the right end.
     [Fact]
-    public void PeaksOf_ForceBelowRoundOff_IsNone() =>
-        Assert.Null(Roll(new InfluenceLine([0, 5, 10], [0, 1e-10, 0]), new AxleTrain([70], [])).Tension);
+    public void PeaksOf_TrainAsLongAsAJumpingDeck_TakesTheLimitJustPastTheEnd()
+    {
+        Peak? peak = PeaksOf(Jumping, Train([5, 10], 4)).Tension;
+        AssertPeak(10, 4, Direction.Right, [4], peak);
+        Assert.Equal([new AxleEffect(5, 4, 0, 0), new AxleEffect(10, 0, 1, 10)], peak!.Axles);
+    }
+
+    // The heavy axle on the hump wants the light ones off either end, 4 m apart, and the gaps reach 4 m and no further: one
+    // of them stays on the deck, 10 - 2.
+    [Fact]
+    public void PeaksOf_VaryingGapAtItsLargest_LeavesNoRoomForBothOuterAxlesOffTheDeck() => AssertPeak(
+        8,
+        4,
+        Direction.Right,
+        [2, 1],
+        PeaksOf(new([0, 1, 2, 3, 4], [-2, -2, 2, -2, -2]), new AxleTrain([1, 5, 1], [AxleGap.Fixed(2), new AxleGap(1, 2)])).Tension);
+
+    // A little more of the gap, and both are off.
+    [Fact]
+    public void PeaksOf_VaryingGapBeyondTheDeck_BothOuterAxlesAreOffTheDeck() => AssertPeak(
+        10,
+        4,
+        Direction.Right,
+        [2, 2],
+        PeaksOf(new([0, 1, 2, 3, 4], [-2, -2, 2, -2, -2]), new AxleTrain([1, 5, 1], [AxleGap.Fixed(2), new AxleGap(1, 3)])).Tension);
+
+    // Both ends pull: the train as long as the deck counts at both of them in one position alone.
+    [Fact]
+    public void PeaksOf_TrainAsLongAsTheDeckAndBothEndsPull_TakesThePositionItself() =>
+        AssertPeak(15, 4, Direction.Right, [4], PeaksOf(new([0, 2, 4], [1, 0, 1]), Train([5, 10], 4)).Tension);
 
     [Fact]
-    public void PeaksOf_LineOverOtherStations_IsRefused() =>
-        Assert.Throws<ArgumentException>("line", () => new RollingPlan([0, 5, 11], new AxleTrain([70], [])).PeaksOf(Tent));
+    public void PeaksOf_EffectBelowABillionthOfTheWeight_IsZero()
+    {
+        Assert.Null(PeaksOf(new([0, 4, 8], [0, 0.9e-9, 0]), Train([10])).Tension);
+        Assert.NotNull(PeaksOf(new([0, 4, 8], [0, 1.1e-9, 0]), Train([10])).Tension);
+    }
 
-    private static PeakPair Roll(InfluenceLine line, AxleTrain train) => new RollingPlan(line.Stations, train).PeaksOf(line);
+    [Fact]
+    public void PeaksOf_LineOverOtherStations_Throws()
+    {
+        var plan = new RollingPlan([0, 4, 8], Train([10]));
+        Assert.Equal("line", Assert.Throws<ArgumentException>(() => plan.PeaksOf(new InfluenceLine([0, 4, 9], [0, 1, 0]))).ParamName);
+        Assert.Equal("line", Assert.Throws<ArgumentNullException>(() => plan.PeaksOf(null!)).ParamName);
+    }
+
+    [Fact]
+    public void Constructor_FaultyArguments_NamesThem()
+    {
+        Assert.Equal("train", Assert.Throws<ArgumentNullException>(() => new RollingPlan([0, 4], null!)).ParamName);
+        Assert.Equal("stations", Assert.Throws<ArgumentNullException>(() => new RollingPlan(null!, Train([10]))).ParamName);
+        Assert.Equal("stations", Assert.Throws<ArgumentException>(() => new RollingPlan([0], Train([10]))).ParamName);
+        Assert.Equal("stations", Assert.Throws<ArgumentException>(() => new RollingPlan([4, 0], Train([10]))).ParamName);
+    }
+
+    private static AxleTrain Train(double[] loads, params double[] gaps) => new(loads, [.. gaps.Select(AxleGap.Fixed)]);
+
+    private static PeakPair PeaksOf(InfluenceLine line, AxleTrain train) => new RollingPlan(line.Stations, train).PeaksOf(line);
+
+    private static void AssertPeak(double force, double station, Direction direction, double[] gaps, Peak? peak)
+    {
+        Assert.NotNull(peak);
+        Assert.Equal(force, peak.Force, 1e-12 * Math.Abs(force));
+        Assert.Equal((station, direction), (peak.Station, peak.Direction));
+        Assert.Equal(gaps, peak.Gaps);
+    }
 }

@@ -1,102 +1,102 @@
-namespace SpanRater.Tests.Statics;
+namespace SpanRater.Tests;
 
 public class DeterminateTrussTests
 {
-    // A (0, 0), B (8, 0), C (4, 3); 12 down at C. Reactions 6 each; each rafter rises 3 on 4: 6 · 5/3 = 10; the tie 10 · 4/5 = 8.
+    // A triangle of base 8 m and height 3 m: sides 5 m, so that sine and cosine are 0.6 and 0.8.
+    private static readonly Member[] Sides = [new("AB", "A", "B"), new("BC", "B", "C"), new("CA", "C", "A")];
+
     [Fact]
-    public void Solve_TriangleLoadedAtItsApex_ForcesAreThoseOfTheHandSolution()
+    public void Solve_TriangleWithWeightAtTheTop_MatchesTheHandSolution()
     {
-        ForceSolution solution = Solve(Support.Roller(), new JointLoad("C", 0, -12));
-
-        Assert.Equal([8, -10, -10], solution.MemberForces.Select(f => Math.Round(f, 12)));
-        Assert.Equal([(0.0, 6.0), (0.0, 6.0)], solution.Reactions.Select(r => (Math.Round(r.Right, 12) + 0.0, Math.Round(r.Up, 12))));
-        Assert.InRange(solution.Residual, 0, 1e-14);
-    }
-
-    // The pin's own load goes to the ground; a load to the right at the pin is met by the pin alone.
-    [Fact]
-    public void Solve_LoadOnThePin_MembersStayIdle()
-    {
-        ForceSolution solution = Solve(Support.Roller(), new JointLoad("A", 5, -7));
-
-        Assert.Equal([0, 0, 0], solution.MemberForces);
-        Assert.Equal((-5.0, 7.0), (solution.Reactions[0].Right, solution.Reactions[0].Up));
-    }
-
-    // 10 to the right at C: moments about A give B up 10 · 3 / 8 = 3.75, A up −3.75, A right −10.
-    [Fact]
-    public void Solve_SidewaysLoad_PinHoldsItAndTheRollerItsMoment()
-    {
-        ForceSolution solution = Solve(Support.Roller(), new JointLoad("C", 10, 0));
-
-        Assert.Equal(-10, solution.Reactions[0].Right, 1e-12);
-        Assert.Equal(-3.75, solution.Reactions[0].Up, 1e-12);
-        Assert.Equal(3.75, solution.Reactions[1].Up, 1e-12);
-        Assert.Equal(-3.75 / 0.6, solution.MemberForces[1], 1e-12);
-        Assert.Equal(3.75 / 0.6, solution.MemberForces[2], 1e-12);
-    }
-
-    // Normal at 135 degrees: the roller pushes up and to the left alike. Moments about A: 8 · up = 12 · 4, so up = 6 and
-    // right = −6; the pin takes 6 up and 6 to the right. Tie at A: 6 right of the pin and 8 left of the rafter leave 2.
-    [Fact]
-    public void Solve_InclinedRoller_ReactionFollowsTheNormal()
-    {
-        ForceSolution solution = Solve(Support.Roller(135), new JointLoad("C", 0, -12));
-
-        Assert.Equal((-6.0, 6.0), (Math.Round(solution.Reactions[1].Right, 12), Math.Round(solution.Reactions[1].Up, 12)));
-        Assert.Equal((6.0, 6.0), (Math.Round(solution.Reactions[0].Right, 12), Math.Round(solution.Reactions[0].Up, 12)));
-        Assert.Equal(2, solution.MemberForces[0], 1e-12);
-        Assert.Equal(-10, solution.MemberForces[1], 1e-12);
-    }
-
-    // Two pins hold C without a tie.
-    [Fact]
-    public void Solve_TwoPinsWithoutATie_RaftersThrustAgainstBoth()
-    {
-        Truss truss = Truss.Create(
-            [new("A", 0, 0, Support.Pin), new("B", 8, 0, Support.Pin), new("C", 4, 3)],
-            [new("BC", "B", "C"), new("CA", "C", "A")]).Truss!;
-        Assert.True(DeterminateTruss.Of(truss).TryGet(out DeterminateTruss? system, out _));
-        Assert.True(system.Solve(new LoadCase("apex", [new JointLoad("C", 0, -12)])).TryGet(out ForceSolution? solution, out _));
-
-        Assert.Equal(8, solution.Reactions[0].Right, 1e-12);
-        Assert.Equal(-8, solution.Reactions[1].Right, 1e-12);
-        Assert.Equal(-10, solution.MemberForces[0], 1e-12);
+        ForceSolution solution = Triangle(Support.Roller()).Solve(new LoadCase("DC", [new("C", 0, -6)])).Value!;
+        AssertClose([4, -5, -5], solution.MemberForces);
+        Assert.Equal([0, 1], solution.Reactions.Select(r => r.Joint));
+        AssertClose([0, 3, 0, 3], [.. solution.Reactions.SelectMany(r => (double[])[r.Right, r.Up])]);
+        Assert.InRange(solution.Residual, 0, 1e-12);
     }
 
     [Fact]
-    public void Solve_UnknownJoint_NamesCaseAndJoint()
+    public void Solve_SidewaysLoad_PinHoldsItAndRollerTakesTheMoment()
     {
-        Assert.True(DeterminateTruss.Of(Triangle(Support.Roller())).TryGet(out DeterminateTruss? system, out _));
+        ForceSolution solution = Triangle(Support.Roller()).Solve(new LoadCase("wind", [new("C", 8, 0)])).Value!;
+        AssertClose([-8, -3, 0, 3], [.. solution.Reactions.SelectMany(r => (double[])[r.Right, r.Up])]);
+        AssertClose([4, -5, 5], solution.MemberForces);
+    }
 
-        var e = Assert.Throws<ArgumentException>("loads", () => system.Solve(new LoadCase("DC", [new JointLoad("Z", 0, -1)])));
-        Assert.Contains("Case \"DC\" loads joint \"Z\"", e.Message, StringComparison.Ordinal);
+    // Normal at 135 deg: moments about the pin give N sin 135 = 3, so the roller pushes left by 3 and the pin right by 3.
+    [Fact]
+    public void Solve_InclinedRoller_ReactionStandsAlongItsNormal()
+    {
+        ForceSolution solution = Triangle(Support.Roller(135)).Solve(new LoadCase("DC", [new("C", 0, -6)])).Value!;
+        AssertClose([3, 3, -3, 3], [.. solution.Reactions.SelectMany(r => (double[])[r.Right, r.Up])]);
+        AssertClose([1, -5, -5], solution.MemberForces);
     }
 
     [Fact]
-    public void Of_Redundant_IsRefusedAsRedundant() =>
-        Assert.IsType<Refusal.Redundant>(DeterminateTruss.Of(Triangle(Support.Pin)).Refusal);
-
-    [Fact]
-    public void Of_RollerThatPushesAlongTheLineToThePin_IsRefusedAsAMechanism() =>
-        Assert.IsType<Refusal.Mechanism>(DeterminateTruss.Of(Triangle(Support.Roller(0))).Refusal);
-
-    [Fact]
-    public void Of_CrossedRods_NamesThem()
+    public void Solve_SeveralLoadsOnAJoint_AddUp()
     {
-        var refusal = Assert.IsType<Refusal.RodsThatOnlyPull>(DeterminateTruss.Of(new QueenPostTruss(4, 3, CentrePanel.CrossedRods).Build()).Refusal);
-
-        Assert.Equal(["U1L2", "L1U2"], refusal.Members);
+        DeterminateTruss system = Triangle(Support.Roller());
+        ForceSolution twice = system.Solve(new LoadCase("a", [new("C", 0, -4), new("C", 0, -2)])).Value!;
+        AssertClose([4, -5, -5], twice.MemberForces);
     }
 
-    private static Truss Triangle(Support right) => Truss.Create(
-        [new("A", 0, 0, Support.Pin), new("B", 8, 0, right), new("C", 4, 3)],
-        [new("AB", "A", "B"), new("BC", "B", "C"), new("CA", "C", "A")]).Truss!;
-
-    private static ForceSolution Solve(Support right, params JointLoad[] loads)
+    [Fact]
+    public void Solve_NoLoad_IsAllZero()
     {
-        Assert.True(DeterminateTruss.Of(Triangle(right)).TryGet(out DeterminateTruss? system, out _));
-        Assert.True(system.Solve(new LoadCase("case", loads)).TryGet(out ForceSolution? solution, out _));
-        return solution;
+        ForceSolution solution = Triangle(Support.Roller()).Solve(new LoadCase("none", [])).Value!;
+        Assert.Equal([0.0, 0.0, 0.0], solution.MemberForces);
+        Assert.Equal(0, solution.Residual);
+    }
+
+    [Fact]
+    public void Solve_UnknownJoint_ThrowsWithCaseAndJoint()
+    {
+        var error = Assert.Throws<ArgumentException>(() => Triangle(Support.Roller()).Solve(new LoadCase("DC", [new("Q", 0, -1)])));
+        Assert.Equal("loads", error.ParamName);
+        Assert.Contains("Case \"DC\" loads joint \"Q\", which the truss does not have.", error.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void SolveUnitLoads_Triangle_OneSolutionAPanelPoint()
+    {
+        IReadOnlyList<Outcome<ForceSolution>> solutions = Triangle(Support.Roller()).SolveUnitLoads();
+        Assert.Equal(3, solutions.Count);
+        AssertClose([2.0 / 3, -5.0 / 6, -5.0 / 6], solutions[1].Value!.MemberForces);
+    }
+
+    [Fact]
+    public void Of_RollerWhoseNormalPassesThroughThePin_IsAMechanism()
+    {
+        Truss truss = Make(Support.Roller(0), Sides);
+        var refusal = Assert.IsType<Refusal.Mechanism>(DeterminateTruss.Of(truss).Refusal);
+        Assert.Equal([1, 2], refusal.Stability.MovingJoints);
+    }
+
+    [Fact]
+    public void Of_TwoPins_IsRedundantInTheBottomChord()
+    {
+        var refusal = Assert.IsType<Refusal.Redundant>(DeterminateTruss.Of(Make(Support.Pin, Sides)).Refusal);
+        Assert.Equal([0], refusal.Stability.StressedMembers);
+    }
+
+    [Fact]
+    public void Of_MemberThatOnlyPulls_IsRefusedByName()
+    {
+        Truss truss = Make(Support.Roller(), [Sides[0] with { TensionOnly = true }, Sides[1], Sides[2]]);
+        Assert.Equal(["AB"], Assert.IsType<Refusal.RodsThatOnlyPull>(DeterminateTruss.Of(truss).Refusal).Members);
+    }
+
+    private static Truss Make(Support atB, Member[] members) =>
+        Truss.Create([new("A", 0, 0, Support.Pin, true), new("B", 8, 0, atB, true), new("C", 4, 3, null, true)], members).Truss!;
+
+    private static DeterminateTruss Triangle(Support atB) => DeterminateTruss.Of(Make(atB, Sides)).Value!;
+
+    private static void AssertClose(double[] hand, IReadOnlyList<double> found)
+    {
+        Assert.Equal(hand.Length, found.Count);
+        for (int i = 0; i < hand.Length; i++)
+        {
+            Assert.Equal(hand[i], found[i], 1e-12);
+        }
     }
 }

@@ -1,55 +1,63 @@
-namespace SpanRater.Tests.Statics;
+namespace SpanRater.Tests;
 
 public class StabilityTests
 {
-    [Fact]
-    public void Of_Triangle_IsDeterminate()
-    {
-        Stability stability = Of([new("A", 0, 0, Support.Pin), new("B", 4, 0, Support.Roller()), new("C", 2, 3)], "AB", "BC", "CA");
+    private static readonly Joint[] Square = [new("A", 0, 0, Support.Pin), new("B", 3, 0, Support.Roller()), new("C", 3, 4), new("D", 0, 4)];
 
-        Assert.Equal(StabilityVerdict.Determinate, stability.Verdict);
-        Assert.Equal((3, 3, 6, 6), (stability.MemberCount, stability.ReactionCount, stability.EquationCount, stability.Rank));
+    private static readonly Member[] Frame = [new("AB", "A", "B"), new("BC", "B", "C"), new("CD", "C", "D"), new("DA", "D", "A")];
+
+    [Fact]
+    public void Of_BracedSquare_IsDeterminate()
+    {
+        Stability stability = Of(Square, [.. Frame, new("AC", "A", "C")]);
+        Assert.Equal((5, 3, 8, 8), (stability.MemberCount, stability.ReactionCount, stability.EquationCount, stability.Rank));
+        Assert.Equal((StabilityVerdict.Determinate, 0, 0), (stability.Verdict, stability.Movements, stability.Redundancy));
+        Assert.InRange(stability.Condition!.Value, 1, 100);
         Assert.Empty(stability.MovingJoints);
         Assert.Empty(stability.StressedMembers);
-        Assert.InRange(stability.Condition!.Value, 1, 100);
     }
 
-    // Four panels' worth of joints, the count right: the left panel has both diagonals, the right one none.
     [Fact]
-    public void Of_CountRightAndRankWrong_IsAMechanismWithTheMovingJointsNamed()
+    public void Of_SquareWithoutDiagonal_SwaysAtTheTop()
     {
-        Stability stability = Of(
-            [new("A", 0, 0, Support.Pin), new("B", 4, 0, Support.Roller()), new("C", 8, 0), new("D", 0, 3), new("E", 4, 3), new("F", 8, 3)],
-            "AB", "BC", "DE", "EF", "AD", "BE", "CF", "AE", "BD");
-
-        Assert.Equal(stability.EquationCount, stability.MemberCount + stability.ReactionCount);
-        Assert.Equal((StabilityVerdict.Mechanism, 1, 1), (stability.Verdict, stability.Movements, stability.Redundancy));
-        Assert.Equal([2, 5], stability.MovingJoints);
-        Assert.Equal([0, 2, 4, 5, 7, 8], stability.StressedMembers);
+        Stability stability = Of(Square, Frame);
+        Assert.Equal((StabilityVerdict.Mechanism, 1, 0), (stability.Verdict, stability.Movements, stability.Redundancy));
+        Assert.Equal([2, 3], stability.MovingJoints);
         Assert.Null(stability.Condition);
     }
 
     [Fact]
-    public void Of_PanelWithBothDiagonals_IsRedundantOnce()
+    public void Of_SquareWithBothDiagonals_IsRedundantAndEverySideIsStressed()
     {
-        Stability stability = Of(
-            [new("A", 0, 0, Support.Pin), new("B", 4, 0, Support.Roller()), new("C", 4, 3), new("D", 0, 3)],
-            "AB", "BC", "CD", "DA", "AC", "BD");
-
-        Assert.Equal((StabilityVerdict.Redundant, 1), (stability.Verdict, stability.Redundancy));
+        Stability stability = Of(Square, [.. Frame, new("AC", "A", "C"), new("BD", "B", "D")]);
+        Assert.Equal((StabilityVerdict.Redundant, 0, 1), (stability.Verdict, stability.Movements, stability.Redundancy));
         Assert.Equal([0, 1, 2, 3, 4, 5], stability.StressedMembers);
     }
 
-    // Two rollers with the same normal let the whole truss slide, every joint alike.
+    // Two squares side by side: both diagonals in the first and none in the second, so the count is right and it still moves.
     [Fact]
-    public void Of_TwoParallelRollers_EveryJointMoves()
+    public void Of_CountRightAndRankWrong_IsAMechanismThatNamesBothParts()
     {
-        Stability stability = Of([new("A", 0, 0, Support.Roller()), new("B", 4, 0, Support.Roller()), new("C", 2, 3)], "AB", "BC", "CA");
-
-        Assert.Equal((StabilityVerdict.Mechanism, 1), (stability.Verdict, stability.Movements));
-        Assert.Equal([0, 1, 2], stability.MovingJoints);
+        Stability stability = Of(
+            [.. Square, new("E", 6, 0), new("F", 6, 4)],
+            [.. Frame, new("AC", "A", "C"), new("BD", "B", "D"), new("BE", "B", "E"), new("EF", "E", "F"), new("FC", "F", "C")]);
+        Assert.Equal(stability.EquationCount, stability.MemberCount + stability.ReactionCount);
+        Assert.Equal((StabilityVerdict.Mechanism, 1, 1), (stability.Verdict, stability.Movements, stability.Redundancy));
+        Assert.Equal([4, 5], stability.MovingJoints);
+        Assert.Equal([0, 1, 2, 3, 4, 5], stability.StressedMembers);
     }
 
-    private static Stability Of(Joint[] joints, params string[] members) =>
-        Stability.Of(Truss.Create(joints, [.. members.Select(m => new Member(m, m[..1], m[1..]))]).Truss!);
+    // Three rollers with parallel normals: the count is right and the whole truss slides.
+    [Fact]
+    public void Of_RollersAllParallel_TheWholeTrussSlides()
+    {
+        Stability stability = Of(
+            [new("A", 0, 0, Support.Roller()), new("B", 4, 0, Support.Roller()), new("C", 8, 0, Support.Roller()), new("D", 4, 3)],
+            [new("AB", "A", "B"), new("BC", "B", "C"), new("AD", "A", "D"), new("BD", "B", "D"), new("CD", "C", "D")]);
+        Assert.Equal(stability.EquationCount, stability.MemberCount + stability.ReactionCount);
+        Assert.Equal((StabilityVerdict.Mechanism, 1), (stability.Verdict, stability.Movements));
+        Assert.Equal([0, 1, 2, 3], stability.MovingJoints);
+    }
+
+    private static Stability Of(Joint[] joints, Member[] members) => Stability.Of(Truss.Create(joints, members).Truss!);
 }

@@ -79,9 +79,19 @@ public static class CheckPage
         };
         if (truss.PanelPoints.Count >= 2)
         {
-            facts.Add(("deck length", $"{ResultTable.Figure(units.From(Quantity.Length, truss.Stations[^1] - truss.Stations[0]), 2)} {length}"));
+            facts.Add(("deck length", $"{Length(truss.Stations[^1] - truss.Stations[0], units)} {length}"));
         }
 
+        double[] panels = [.. truss.Stations.Skip(1).Zip(truss.Stations, (right, left) => right - left)];
+        if (panels.Length > 0)
+        {
+            facts.Add(("panel lengths", $"{string.Join("  ", panels.Select(p => Length(p, units)))} {length}"));
+        }
+
+        int[] byLength = [.. Enumerable.Range(0, truss.Members.Count).OrderBy(truss.Length)];
+        facts.Add(("height", $"{Length(truss.Joints.Max(j => j.Y) - truss.Joints.Min(j => j.Y), units)} {length}"));
+        facts.Add(("shortest member", $"{truss.Members[byLength[0]].Name}, {Length(truss.Length(byLength[0]), units)} {length}"));
+        facts.Add(("longest member", $"{truss.Members[byLength[^1]].Name}, {Length(truss.Length(byLength[^1]), units)} {length}"));
         if (s.Condition is { } condition)
         {
             facts.Add(("condition number", condition.ToString("0.0", CultureInfo.InvariantCulture)));
@@ -94,8 +104,11 @@ public static class CheckPage
         }
 
         facts.Add(("load cases", bridge.Cases.Count == 0 ? "none" : string.Join(" ", bridge.Cases.Select(c => c.Name))));
+        facts.Add(("dead load", DeadLoadWording.Of(bridge, units)));
         return facts;
     }
+
+    private static string Length(double metres, DisplayUnits units) => ResultTable.Figure(units.From(Quantity.Length, metres), 2);
 
     private static void Write(Utf8JsonWriter json, Bridge bridge, Stability s, Refusal? refusal, FindingList findings)
     {

@@ -12,18 +12,20 @@ public static class RatingPage
     [
         new("truss"), new("part"), new("member"), new("vehicle"), new("beside"), new("level"), new("effect"), new("sense"), new("mode"), new("status"),
         new("capacity", Quantity.Force), new("dead components", Quantity.Force), new("dead wearing", Quantity.Force), new("live", Quantity.Force),
-        new("impact", Quantity.Number, 3), new("factor", Quantity.Number), new("reason"),
+        new("impact", Quantity.Number, 3), new("factor", Quantity.Number), new("dc factor", Quantity.Number), new("dw factor", Quantity.Number),
+        new("live factor", Quantity.Number), new("share", Quantity.Number), new("loaded length", Quantity.Length), new("reason"),
     ];
 
     /// <summary>The page of a rating.</summary>
     /// <param name="rating">The rating.</param>
+    /// <param name="notAsked">The bridge's own vehicles that its list of vehicles leaves out.</param>
     /// <param name="units">The units to show.</param>
     /// <param name="everyRow">True to print every row; else the lowest of each member and sense.</param>
-    public static ResultPage Of(BridgeRating rating, DisplayUnits units, bool everyRow)
+    public static ResultPage Of(BridgeRating rating, IReadOnlyList<string> notAsked, DisplayUnits units, bool everyRow)
     {
         ArgumentNullException.ThrowIfNull(rating);
         ArgumentNullException.ThrowIfNull(units);
-        List<string> notRated = NotRated(rating, units);
+        List<string> notRated = NotRated(rating, notAsked, units);
         string governing = Governing(rating);
         var blocks = new List<ResultBlock>
         {
@@ -62,15 +64,16 @@ public static class RatingPage
             blocks.Add(new ResultBlock.Paragraph(string.Create(CultureInfo.InvariantCulture, $"Of {rating.Rows.Count} rows; --all prints every one, and CSV and JSON hold them.")));
         }
 
+        blocks.Add(new ResultBlock.Paragraph($"{DeadLoadWording.Of(rating.Bridge, units)}."));
         blocks.Add(new ResultBlock.Items("Assumed, or done in place of what was asked:", [.. rating.Stamps.Select(s => RatingWording.Of(s, units))]));
-        blocks.Add(new ResultBlock.Paragraph($"Factors are from {rating.Method.Source}."));
+        blocks.Add(new ResultBlock.Paragraph($"{RatingWording.Factors(rating)}. They are from {rating.Method.Source}."));
         blocks.Add(new ResultBlock.Paragraph(string.Create(CultureInfo.InvariantCulture, $"Forces: tension positive; live with share and presence, without impact and load factor. Largest residual {rating.Residual:0.0e+0}.")));
         blocks.Add(new ResultBlock.Paragraph(Words.Caution, Strong: true));
         return new ResultPage(
             blocks,
             new ResultTable(Columns, [.. rating.Rows.Select(r => CsvRow(r, units))]),
-            [governing, Words.TrussOnly, .. notRated.Select(n => $"Not rated: {n}"), .. rating.Stamps.Select(s => RatingWording.Of(s, units)), Words.Caution],
-            json => Write(json, rating),
+            [governing, Words.TrussOnly, .. notRated.Select(n => $"Not rated: {n}"), DeadLoadWording.Of(rating.Bridge, units), RatingWording.Factors(rating), .. rating.Stamps.Select(s => RatingWording.Of(s, units)), Words.Caution],
+            json => Write(json, rating, notAsked),
             IsAnswer: rating.Rows.Any(r => r.Factor is not null));
     }
 
@@ -119,21 +122,28 @@ public static class RatingPage
     private static string Row(RatingRow row) =>
         $"{row.Member.Name} in {Words.Of(row.Sense)} under {row.Vehicle.Name} at {row.Level.Name} level, rating factor {Words.Factor(row.Factor)}{(row.Truss is null ? "" : $" ({row.Truss} truss)")}";
 
-    // One line a member and sense, or a vehicle: not one for each of its rows.
-    private static List<string> NotRated(BridgeRating rating, DisplayUnits units) =>
-        [.. NotRatedEntries(rating, units).Select(e => e.Member is null ? $"{e.Vehicle}: {e.Reason}" : $"{e.Member} in {e.Sense}: {e.Reason}")];
+    // One line a reason and sense, with its members or vehicles: not one for each of the rows.
+    private static List<string> NotRated(BridgeRating rating, IReadOnlyList<string> notAsked, DisplayUnits units) =>
+        [
+            .. NotRatedEntries(rating, notAsked, units).GroupBy(e => (e.Sense, e.Reason)).Select(g =>
+                $"{string.Join(", ", g.Select(e => e.Member ?? e.Vehicle))}{(g.Key.Sense is null ? "" : $" in {g.Key.Sense}")}: {g.Key.Reason}"),
+        ];
 
-    private static List<(string? Member, string? Sense, string? Vehicle, string Reason)> NotRatedEntries(BridgeRating rating, DisplayUnits units) =>
-        [.. rating.NotRated.Select(r => r.Reason is NotRatedReason.NoCapacity
-            ? (r.Member.Name, Words.Of(r.Sense), (string?)null, RatingWording.Of(r.Reason, units))
-            : ((string?)null, (string?)null, r.Vehicle.Name, RatingWording.Of(r.Reason!, units))).Distinct()];
+    private static List<(string? Member, string? Sense, string? Vehicle, string Reason)> NotRatedEntries(
+        BridgeRating rating, IReadOnlyList<string> notAsked, DisplayUnits units) =>
+        [
+            .. rating.NotRated.Select(r => r.Reason is NotRatedReason.NoCapacity
+                ? (r.Member.Name, Words.Of(r.Sense), (string?)null, RatingWording.Of(r.Reason, units))
+                : ((string?)null, (string?)null, r.Vehicle.Name, RatingWording.Of(r.Reason!, units))).Distinct(),
+            .. notAsked.Select(v => ((string?)null, (string?)null, (string?)v, "not asked for: name it under vehicles in bridge.toml [rating]")),
+        ];
 
     // A vehicle that is not rated at all stands in the list above, and says nothing about a member.
     private static RatingRow[] LowestOfEach(BridgeRating rating) =>
         [.. rating.Rows.Where(r => r.Reason is null or NotRatedReason.NoCapacity).DistinctBy(r => (r.MemberIndex, r.Sense, r.Truss))];
 
     private static ResultTable ByVehicle(BridgeRating rating) => new(
-        [new("vehicle"), new("class"), new("level"), new("weight", Quantity.Force), new("lanes"), new("share", Quantity.Number, 3), new("lowest factor"), new("member"), new("sense")],
+        [new("vehicle"), new("class"), new("level"), new("weight", Quantity.Force), new("lanes"), new("share with presence", Quantity.Number, 3), new("lowest factor"), new("member"), new("sense")],
         [
             .. rating.Rows.GroupBy(r => (r.Vehicle, r.Level.Name)).Select(g => g.First()).Select(r => (IReadOnlyList<object?>)
             [
@@ -181,10 +191,11 @@ public static class RatingPage
     private static IReadOnlyList<object?> CsvRow(RatingRow r, DisplayUnits units) =>
     [
         r.Truss ?? "", Part, r.Member.Name, r.Vehicle.Name, "", r.Level.Name, "force", Words.Of(r.Sense), "", Words.Of(r.Status),
-        r.Capacity, r.DeadComponents, r.DeadWearing, r.Live, r.Impact, r.Factor, r.Reason is null ? "" : RatingWording.Of(r.Reason, units),
+        r.Capacity, r.DeadComponents, r.DeadWearing, r.Live, r.Impact, r.Factor, r.ComponentsFactor, r.WearingFactor,
+        r.Level.LiveFactor, r.Share?.Value, r.LoadedLength, r.Reason is null ? "" : RatingWording.Of(r.Reason, units),
     ];
 
-    private static void Write(Utf8JsonWriter json, BridgeRating rating)
+    private static void Write(Utf8JsonWriter json, BridgeRating rating, IReadOnlyList<string> notAsked)
     {
         // The JSON is the same whatever units a table is asked for in.
         DisplayUnits units = DisplayUnits.Si;
@@ -200,7 +211,7 @@ public static class RatingPage
 
         json.WriteEndArray();
         json.WriteStartArray("notRated");
-        foreach ((string? member, string? sense, string? vehicle, string reason) in NotRatedEntries(rating, units))
+        foreach ((string? member, string? sense, string? vehicle, string reason) in NotRatedEntries(rating, notAsked, units))
         {
             json.WriteStartObject();
             json.WriteString("member", member);
@@ -243,6 +254,8 @@ public static class RatingPage
         json.WriteForce("live", row.Live);
         json.WriteNumberOrNull("impact", row.Impact);
         json.WriteNumberOrNull("factor", row.Factor);
+        json.WriteNumber("dcFactor", row.ComponentsFactor);
+        json.WriteNumber("dwFactor", row.WearingFactor);
         json.WriteNumberOrNull("liveFactor", row.Level.LiveFactor);
         json.WriteNumberOrNull("share", row.Share?.Value);
         json.WriteNumberOrNull("loadedLength", row.LoadedLength);

@@ -1,208 +1,125 @@
-namespace SpanRater.Tests.Trusses.Forms;
+namespace SpanRater.Tests;
 
-/// <summary>Counts, names and forces of the forms; the forces are worked by hand with joints and sections.</summary>
 public class TrussFormTests
 {
-    private const double Panel = 4, Height = 3;
-
+    /// <summary>One of each form, with the numbers of joints and members counted by hand.</summary>
     public static TheoryData<TrussForm, int, int> Determinate => new()
     {
-        { new KingPostTruss(Panel, Height), 4, 5 },
-        { new QueenPostTruss(Panel, Height), 6, 9 },
-        { new PrattTruss(6, Panel, Height), 12, 21 },
-        { new PrattTruss(7, Panel, Height), 14, 25 },
-        { new PrattTruss(6, Panel, Height, DeckChord.Top), 14, 25 },
-        { new HoweTruss(6, Panel, Height), 12, 21 },
-        { new HoweTruss(5, Panel, Height, DeckChord.Top), 12, 21 },
-        { new WarrenTruss(4, Panel, Height), 9, 15 },
-        { new WarrenTrussWithVerticals(6, Panel, Height), 12, 21 },
-        { new WarrenTrussWithVerticals(6, Panel, Height, DeckChord.Top), 14, 25 },
-        { new ParkerTruss(Panel, [3, 4, 5, 4, 3]), 12, 21 },
-        { new KTruss(6, Panel, Height), 16, 29 },
+        { new KingPostTruss(3, 4), 4, 5 },
+        { new QueenPostTruss(3, 4), 6, 9 },
+        { new PrattTruss(6, 5, 6), 12, 21 },
+        { new PrattTruss(5, 5, 6), 10, 17 },
+        { new PrattTruss(4, 5, 4, DeckChord.Top), 10, 17 },
+        { new HoweTruss(6, 5, 6), 12, 21 },
+        { new ParkerTruss(5, [4, 6, 4]), 8, 13 },
+        { new WarrenTruss(3, 4, 3), 7, 11 },
+        { new WarrenTrussWithVerticals(4, 4, 3), 8, 13 },
+        { new WarrenTrussWithVerticals(4, 4, 3, DeckChord.Top), 10, 17 },
+        { new KTruss(4, 4, 6), 10, 17 },
     };
 
     [Theory]
     [MemberData(nameof(Determinate))]
-    public void Build_DeterminateForm_HasTheCountOfADeterminateTruss(TrussForm form, int joints, int members)
+    public void Build_EachForm_CountsBalanceAndItStands(TrussForm form, int joints, int members)
     {
         Truss truss = form.Build();
-
         Assert.Equal((joints, members), (truss.Joints.Count, truss.Members.Count));
         Assert.Equal(2 * joints, members + truss.ReactionCount);
         Assert.Equal(StabilityVerdict.Determinate, Stability.Of(truss).Verdict);
+        Assert.Equal(form.Panels + 1, truss.PanelPoints.Count);
+        Assert.Equal(form.Span, truss.Stations[^1] - truss.Stations[0], 12);
         Assert.All(truss.Members, m => Assert.Equal(m.From + m.To, m.Name));
         Assert.All(truss.Members, m => Assert.NotEqual("", m.Role));
-        Assert.Equal(form.Panels + 1, truss.PanelPoints.Count);
-        Assert.Equal(form.Span, truss.Stations[^1]);
+    }
+
+    [Theory]
+    [MemberData(nameof(Determinate))]
+    public void Build_EachForm_HasNoFaultNotEvenAWarning(TrussForm form, int joints, int members)
+    {
+        Truss truss = form.Build();
+        Assert.Equal(joints + members, truss.Joints.Count + truss.Members.Count);
         Assert.Empty(Truss.Create(truss.Joints, truss.Members).Faults);
     }
 
     [Fact]
-    public void Build_QueenPostOpen_IsAMechanism() =>
-        Assert.Equal(StabilityVerdict.Mechanism, Stability.Of(new QueenPostTruss(Panel, Height, CentrePanel.Open).Build()).Verdict);
+    public void Build_OpenCentrePanel_IsAMechanismWithOneMovement()
+    {
+        Stability pratt = Stability.Of(new PrattTruss(5, 5, 6, centre: CentrePanel.Open).Build());
+        Stability queen = Stability.Of(new QueenPostTruss(3, 4, CentrePanel.Open).Build());
+        Assert.Equal((StabilityVerdict.Mechanism, 1), (pratt.Verdict, pratt.Movements));
+        Assert.Equal((StabilityVerdict.Mechanism, 1), (queen.Verdict, queen.Movements));
+    }
 
     [Fact]
-    public void Build_QueenPostWithCrossedRods_IsRedundantOnceInTheCentrePanel()
+    public void Build_CrossedRods_AreTwoCountersThatOnlyPull()
     {
-        Truss truss = new QueenPostTruss(Panel, Height, CentrePanel.CrossedRods).Build();
-        Stability stability = Stability.Of(truss);
+        Truss truss = new PrattTruss(5, 5, 6, centre: CentrePanel.CrossedRods).Build();
+        var refusal = Assert.IsType<Refusal.RodsThatOnlyPull>(DeterminateTruss.Of(truss).Refusal);
+        Assert.Equal(["U2L3", "L2U3"], refusal.Members);
+        Assert.Equal(1, Stability.Of(truss).Redundancy);
+        Truss queen = new QueenPostTruss(3, 4, CentrePanel.CrossedRods).Build();
+        Assert.Equal(["U1L2", "L1U2"], queen.Members.Where(m => m.TensionOnly).Select(m => m.Name));
+    }
 
-        Assert.Equal((StabilityVerdict.Redundant, 1), (stability.Verdict, stability.Redundancy));
-        Assert.Equal(["L1L2", "U1U2", "U1L1", "U2L2", "U1L2", "L1U2"], stability.StressedMembers.Select(m => truss.Members[m].Name));
-        Assert.Equal(["U1L2", "L1U2"], truss.Members.Where(m => m.TensionOnly).Select(m => m.Name));
+    [Fact]
+    public void Build_DeckTruss_PanelPointsStandOnTheTopChord()
+    {
+        Truss truss = new HoweTruss(4, 5, 4, DeckChord.Top).Build();
+        Assert.Equal(["U0", "U1", "U2", "U3", "U4"], truss.PanelPoints.Select(p => truss.Joints[p].Name));
+        Assert.All(truss.PanelPoints, p => Assert.Equal(4, truss.Joints[p].Y));
     }
 
     [Theory]
-    [InlineData(CentrePanel.Open, StabilityVerdict.Mechanism)]
-    [InlineData(CentrePanel.OneDiagonal, StabilityVerdict.Determinate)]
-    [InlineData(CentrePanel.CrossedRods, StabilityVerdict.Redundant)]
-    public void Build_PrattOfFivePanels_StandsAsItsCentrePanelIsBraced(CentrePanel centre, StabilityVerdict verdict) =>
-        Assert.Equal(verdict, Stability.Of(new PrattTruss(5, Panel, Height, DeckChord.Bottom, centre).Build()).Verdict);
-
-    // Load 10 at L1: reactions 5 each; the end posts rise 3 on 4, so 5 / (3/5) = 25/3 in compression; tie 25/3 · 4/5 = 20/3.
-    [Fact]
-    public void Build_KingPostLoadedInTheMiddle_PostHangsTheLoad()
+    [InlineData(2)]
+    [InlineData(-1)]
+    [InlineData(201)]
+    public void Constructor_PanelsOutsideTheRange_NamesTheRange(int panels)
     {
-        Truss truss = new KingPostTruss(Panel, Height).Build();
-
-        Assert.Equal(10, Force(truss, "U1L1", ("L1", 10)), 1e-12);
-        Assert.Equal(-25.0 / 3, Force(truss, "L0U1", ("L1", 10)), 1e-12);
-        Assert.Equal(20.0 / 3, Force(truss, "L1L2", ("L1", 10)), 1e-12);
-    }
-
-    // Load 10 at each of the posts: both carry 10, the strut 10 · 4/3, and the diagonal nothing.
-    [Fact]
-    public void Build_QueenPostLoadedAlike_DiagonalIsIdle()
-    {
-        Truss truss = new QueenPostTruss(Panel, Height).Build();
-
-        Assert.Equal(0, Force(truss, "U1L2", ("L1", 10), ("L2", 10)), 1e-12);
-        Assert.Equal(10, Force(truss, "U1L1", ("L1", 10), ("L2", 10)), 1e-12);
-        Assert.Equal(-40.0 / 3, Force(truss, "U1U2", ("L1", 10), ("L2", 10)), 1e-12);
-    }
-
-    // Load 6 at midspan of six panels of 4 m: reactions 3; moment at L2 3 · 8 = 24, at L3 36, at L1 12; chord = M / h;
-    // shear 3 in every panel to the left, so a diagonal of 3 on 4 carries 3 · 5/3 = 5.
-    [Fact]
-    public void Build_PrattLoadedAtMidspan_ChordsAreMomentOverHeight()
-    {
-        Truss truss = new PrattTruss(6, Panel, Height).Build();
-
-        Assert.Equal(12.0 / 3, Force(truss, "L0L1", ("L3", 6)), 1e-12);
-        Assert.Equal(24.0 / 3, Force(truss, "L2L3", ("L3", 6)), 1e-12);
-        Assert.Equal(-24.0 / 3, Force(truss, "U1U2", ("L3", 6)), 1e-12);
-        Assert.Equal(-36.0 / 3, Force(truss, "U2U3", ("L3", 6)), 1e-12);
-        Assert.Equal(5, Force(truss, "U2L3", ("L3", 6)), 1e-12);
-        Assert.Equal(-3, Force(truss, "U2L2", ("L3", 6)), 1e-12);
-        Assert.Equal(0, Force(truss, "U1L1", ("L3", 6)), 1e-12);
+        var error = Assert.Throws<ArgumentOutOfRangeException>(() => new PrattTruss(panels, 5, 6));
+        Assert.Equal(("panels", (object)panels), (error.ParamName, error.ActualValue));
+        Assert.Contains("from 3 to 200 panels", error.Message, StringComparison.Ordinal);
     }
 
     [Fact]
-    public void Build_HoweLoadedAtMidspan_DiagonalsPressAndVerticalsPull()
+    public void Constructor_OddPanelsWhereEvenAreNeeded_SaysEven()
     {
-        Truss truss = new HoweTruss(6, Panel, Height).Build();
-
-        Assert.Equal(-5, Force(truss, "L2U3", ("L3", 6)), 1e-12);
-        Assert.Equal(3, Force(truss, "U2L2", ("L3", 6)), 1e-12);
-        Assert.Equal(6, Force(truss, "U3L3", ("L3", 6)), 1e-12);
-    }
-
-    // A deck truss hands a load over its pin straight down its end post.
-    [Fact]
-    public void Build_PrattDeckTrussLoadedOverThePin_OnlyTheEndPostWorks()
-    {
-        Truss truss = new PrattTruss(6, Panel, Height, DeckChord.Top).Build();
-
-        Assert.Equal(-6, Force(truss, "U0L0", ("U0", 6)), 1e-12);
-        Assert.Equal(0, Force(truss, "U0L1", ("U0", 6)), 1e-12);
-        Assert.True(truss.Joints.Where(j => j.IsPanelPoint).All(j => j.Name[0] == 'U'));
-    }
-
-    // Two panels of 4 m, height 2 over the middle of each: reactions 5 under 10 at midspan, M at U1 = 5 · 2.
-    [Fact]
-    public void Build_WarrenLoadedAtMidspan_BottomChordIsMomentUnderTheApexOverHeight()
-    {
-        Truss truss = new WarrenTruss(2, Panel, 2).Build();
-
-        Assert.Equal(["L0", "L2", "L4", "U1", "U3"], truss.Joints.Select(j => j.Name));
-        Assert.Equal(5 * 2 / 2.0, Force(truss, "L0L2", ("L2", 10)), 1e-12);
-        Assert.Equal(-5 * 4 / 2.0, Force(truss, "U1U3", ("L2", 10)), 1e-12);
-    }
-
-    [Fact]
-    public void Build_WarrenWithVerticals_VerticalsCarryOnlyTheirOwnPanelPoint()
-    {
-        Truss truss = new WarrenTrussWithVerticals(4, Panel, Height).Build();
-
-        Assert.Equal(7, Force(truss, "U3L3", ("L3", 7), ("L2", 9)), 1e-12);
-        Assert.Equal(0, Force(truss, "U2L2", ("L3", 7), ("L2", 9)), 1e-12);
-    }
-
-    // Load 6 at midspan, reactions 3. U2U3 rises 1 on 4 to 5 m: its moment arm about L3 is 5 · 4/√17, M = 36.
-    [Fact]
-    public void Build_ParkerLoadedAtMidspan_InclinedChordIsMomentOverItsArm()
-    {
-        Truss truss = new ParkerTruss(Panel, [3, 4, 5, 4, 3]).Build();
-
-        Assert.Equal(-36 / (5 * 4 / Math.Sqrt(17)), Force(truss, "U2U3", ("L3", 6)), 1e-12);
-        Assert.Equal(24.0 / 4, Force(truss, "L2L3", ("L3", 6)), 1e-12);
-    }
-
-    // The two diagonals of a mid-joint share the shear of 3 alike, with opposite signs: each takes 1.5 over its rise of 1.5 on 4.
-    [Fact]
-    public void Build_KTrussLoadedAtMidspan_MidJointDiagonalsShareTheShear()
-    {
-        Truss truss = new KTruss(6, Panel, Height).Build();
-        double length = Math.Sqrt((1.5 * 1.5) + (4 * 4));
-
-        Assert.Equal(-1.5 * length / 1.5, Force(truss, "M1U2", ("L3", 6)), 1e-12);
-        Assert.Equal(1.5 * length / 1.5, Force(truss, "M1L2", ("L3", 6)), 1e-12);
-
-        // At L3 the two diagonals lift 1.5 each; the whole vertical takes the rest of the 6.
-        Assert.Equal(6 - (2 * 1.5), Force(truss, "U3L3", ("L3", 6)), 1e-12);
-    }
-
-    [Fact]
-    public void PrattTruss_PanelsOutOfRange_NamesTheParameterAndTheRange()
-    {
-        var e = Assert.Throws<ArgumentOutOfRangeException>(() => new PrattTruss(2, Panel, Height));
-
-        Assert.Equal(("panels", 2), (e.ParamName, e.ActualValue));
-        Assert.Contains("from 3 to 200 panels", e.Message, StringComparison.Ordinal);
+        foreach (Func<TrussForm> make in (Func<TrussForm>[])[() => new KTruss(5, 4, 6), () => new WarrenTrussWithVerticals(5, 4, 3)])
+        {
+            var error = Assert.Throws<ArgumentOutOfRangeException>(make);
+            Assert.Equal("panels", error.ParamName);
+            Assert.Contains("an even number of panels", error.Message, StringComparison.Ordinal);
+        }
     }
 
     [Theory]
     [InlineData(0)]
-    [InlineData(-1)]
+    [InlineData(-5)]
     [InlineData(double.NaN)]
     [InlineData(double.PositiveInfinity)]
-    public void HoweTruss_PanelWithoutLength_IsRefused(double panelLength) =>
-        Assert.Throws<ArgumentOutOfRangeException>(nameof(panelLength), () => new HoweTruss(4, panelLength, Height));
+    public void Constructor_PanelLengthThatIsNoLength_NamesIt(double length) => Assert.Equal(
+        "panelLength",
+        Assert.Throws<ArgumentOutOfRangeException>(() => new WarrenTruss(4, length, 3)).ParamName);
 
     [Theory]
-    [InlineData(0.03)]
-    [InlineData(401)]
+    [InlineData(0.049)]
+    [InlineData(501)]
     [InlineData(double.NaN)]
-    public void KTruss_HeightOutOfRange_NamesTheRange(double height)
+    public void Constructor_HeightOutsideTheRange_NamesTheRangeWithAPoint(double height)
     {
-        var e = Assert.Throws<ArgumentOutOfRangeException>(nameof(height), () => new KTruss(4, Panel, height));
-
-        Assert.Contains("from 0.04 to 400 m", e.Message, StringComparison.Ordinal);
+        foreach (Func<TrussForm> make in (Func<TrussForm>[])
+            [() => new PrattTruss(6, 5, height), () => new KingPostTruss(5, height), () => new QueenPostTruss(5, height), () => new KTruss(4, 5, height), () => new WarrenTruss(4, 5, height)])
+        {
+            var error = Assert.Throws<ArgumentOutOfRangeException>(make);
+            Assert.Equal("height", error.ParamName);
+            Assert.Contains("from 0.05 to 500 m where panels are 5 m long", error.Message, StringComparison.Ordinal);
+        }
     }
 
     [Fact]
-    public void WarrenTrussWithVerticals_OddPanels_IsRefused() =>
-        Assert.Throws<ArgumentOutOfRangeException>("panels", () => new WarrenTrussWithVerticals(5, Panel, Height));
-
-    [Fact]
-    public void ParkerTruss_OneHeightOutOfRange_NamesTheList() =>
-        Assert.Throws<ArgumentOutOfRangeException>("heights", () => new ParkerTruss(Panel, [3, 0, 3]));
-
-    private static double Force(Truss truss, string member, params (string Joint, double Weight)[] loads)
+    public void ParkerConstructor_FaultyHeights_NamesThem()
     {
-        Assert.True(DeterminateTruss.Of(truss).TryGet(out DeterminateTruss? system, out _));
-        var weights = new LoadCase("weights", [.. loads.Select(l => new JointLoad(l.Joint, 0, -l.Weight))]);
-        Assert.True(system.Solve(weights).TryGet(out ForceSolution? solution, out _));
-        return solution.MemberForces[truss.FindMember(member)!.Value];
+        Assert.Equal("heights", Assert.Throws<ArgumentOutOfRangeException>(() => new ParkerTruss(5, [4, -6, 4])).ParamName);
+        Assert.Equal("heights", Assert.Throws<ArgumentNullException>(() => new ParkerTruss(5, null!)).ParamName);
+        Assert.Equal("panels", Assert.Throws<ArgumentOutOfRangeException>(() => new ParkerTruss(5, [4])).ParamName);
     }
 }
