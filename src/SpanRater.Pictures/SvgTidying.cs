@@ -9,7 +9,8 @@ internal static partial class SvgTidying
 {
     /// <summary>
     /// Numbers ids in the order in which they appear, since the canvas counts them on from one picture to the next; names a
-    /// general family after the font, for viewers that do not have it; and gives the picture a title and a scalable size.
+    /// general family after the font, for viewers that do not have it; closes lists of places, which the canvas leaves open
+    /// and strict viewers then leave out; takes the indentation out of texts; and gives the picture a title and a scalable size.
     /// </summary>
     /// <param name="svg">What the canvas wrote.</param>
     /// <param name="picture">The picture.</param>
@@ -29,6 +30,8 @@ internal static partial class SvgTidying
 
         string tidy = Ids().Replace(svg, m => $"{m.Groups[1].Value}{Renumbered(m.Groups[2].Value)}{m.Groups[3].Value}");
         tidy = Families().Replace(tidy, $"font-family=\"{Lettering.Family}, sans-serif\"");
+        tidy = OpenLists().Replace(tidy, "$1\"");
+        tidy = Indentation().Replace(tidy, "$1$2</text>");
         string open = string.Create(
             CultureInfo.InvariantCulture,
             $"<svg viewBox=\"0 0 {picture.Width} {picture.Height}\" role=\"img\"$1><title>{WebUtility.HtmlEncode(picture.Title).Replace("$", "$$", StringComparison.Ordinal)}</title>");
@@ -40,6 +43,12 @@ internal static partial class SvgTidying
 
     [GeneratedRegex("font-family=\"[^\"]*\"")]
     private static partial Regex Families();
+
+    [GeneratedRegex("""( [xy]="[-+.,e \d]*), "(?=[ />])""")]
+    private static partial Regex OpenLists();
+
+    [GeneratedRegex("""(<text[^>]*>)\s*([^<]*?)\s*</text>""")]
+    private static partial Regex Indentation();
 
     [GeneratedRegex("<svg([^>]*)>")]
     private static partial Regex OpeningTag();

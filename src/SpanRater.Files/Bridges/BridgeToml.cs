@@ -66,17 +66,16 @@ internal sealed record BridgeToml(string Name, int? Built, Deck Deck, RatingSett
         if (deck is { TrussShare: null, Trusses: 2, TrussSpacing: { } spacing, Roadway: { } roadway })
         {
             double wheel = (roadway / 2) + Math.Abs(deck.RoadwayOffset) - deck.WheelToKerb, outside = wheel - (spacing / 2);
-            if (outside > 1e-9)
+            if (outside <= 1e-9 && wheel + deck.WheelToKerb > (spacing / 2) + 1e-9)
+            {
+                findings.Warning(section.PlaceOf("roadway"), "a kerb stands beyond a truss. Right for a deck that overhangs its trusses; for trusses beside the roadway, check roadway, roadway_offset and truss_spacing.");
+            }
+            else if (outside > 1e-9)
             {
                 findings.Error(
                     section.PlaceOf("roadway"),
                     string.Create(CultureInfo.InvariantCulture, $"the outer wheel line would stand {outside:0.00} m ({outside / 0.3048:0.0} ft) outside a truss: check roadway, roadway_offset, truss_spacing and wheel_to_kerb. If the deck does overhang, give truss_share."));
             }
-        }
-
-        if (deck is { TrussShare: null, Trusses: 2, TrussSpacing: { } between, Roadway: { } width } && (width / 2) + Math.Abs(deck.RoadwayOffset) > (between / 2) + 1e-9)
-        {
-            findings.Warning(section.PlaceOf("roadway"), "a kerb stands beyond a truss. Right for a deck that overhangs its trusses; for trusses beside the roadway, check roadway, roadway_offset and truss_spacing.");
         }
 
         section.SayWhatIsUnknown();

@@ -99,7 +99,7 @@ internal sealed class LoadsTable
             findings.Warning(row["up"].Where, $"case {name} lifts joint \"{joint}\" by {row["up"].Text}: a weight is negative under up. Check the sign.");
         }
 
-        if (up is null)
+        if (row["up"].IsBlank)
         {
             findings.Warning(row.Where, $"case {name} puts no weight on joint \"{joint}\": up is blank. Is a cell missing, or in the wrong column?");
         }

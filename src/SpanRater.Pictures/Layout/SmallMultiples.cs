@@ -8,6 +8,9 @@ internal static class SmallMultiples
     private const double TallestOrdinate = 64;
     private const double Header = 42;
     private const double Lowest = 7;
+    private const double NameSize = 15;
+    private const double Size = 12;
+    private const double LineHeight = 15;
 
     /// <summary>Lays them down, role by role.</summary>
     /// <param name="sheet">The sheet.</param>
@@ -18,6 +21,9 @@ internal static class SmallMultiples
         InfluenceLine[] all = [.. lines.Members.Select(m => m.Line)];
         double largest = all.Max(l => l.Ordinates.Max(Math.Abs)), scale = largest > 0 ? TallestOrdinate / largest : 1;
         double left = lines.Truss.Stations[0], scaleX = (cell - 4) / (lines.Truss.Stations[^1] - left);
+
+        // Names that leave no room beside them push the figures down a line, in every cell alike.
+        double lower = lines.Members.Any(m => Lettering.Width(m.Name, NameSize) + Lettering.Width(Extremes(m.Line)[0], Size) + 8 > cell - 4) ? LineHeight : 0;
         IReadOnlyList<MemberGroup> groups = ReadingOrder.Of(lines.Truss);
         foreach (MemberGroup group in groups)
         {
@@ -33,12 +39,12 @@ internal static class SmallMultiples
                 // A row is one drawing whose cells stand side by side, in pixels across; no higher than its lines.
                 var parts = new List<DrawingPart>();
                 double least = Math.Min(0, row.Min(m => all[m].Ordinates.Min())), most = Math.Max(0, row.Max(m => all[m].Ordinates.Max()));
-                double bottom = least - (Lowest / scale), height = Header + Lowest + ((most - least) * scale);
+                double bottom = least - (Lowest / scale), height = Header + lower + Lowest + ((most - least) * scale);
                 for (int c = 0; c < row.Length; c++)
                 {
                     double offset = (c * (cell + Gap)) + 2;
                     var view = new View(left - (offset / scaleX), bottom, scaleX, scale);
-                    parts.AddRange(Cell(lines, row[c], height, view).Select(part => Across(part, view)));
+                    parts.AddRange(Cell(lines, row[c], height, lower, view).Select(part => Across(part, view)));
                 }
 
                 sheet.Place(new View(0, bottom, 1, scale).Drawing(Sheet.InnerWidth, height, parts));
@@ -47,7 +53,7 @@ internal static class SmallMultiples
         }
     }
 
-    private static IEnumerable<DrawingPart> Cell(InfluenceLines lines, int member, double height, View view)
+    private static IEnumerable<DrawingPart> Cell(InfluenceLines lines, int member, double height, double lower, View view)
     {
         InfluenceEffect effect = lines.Members[member];
         InfluenceLine line = effect.Line;
@@ -64,12 +70,12 @@ internal static class SmallMultiples
         }
 
         DrawingPoint corner = view.Moved(new(line.Stations[0], view.Bottom), 0, height);
-        yield return new Text(effect.Name, view.Moved(corner, 0, -11), effect.Name, 15, Ink.Black, TextAnchor.Left);
+        yield return new Text(effect.Name, view.Moved(corner, 0, -11), effect.Name, NameSize, Ink.Black, TextAnchor.Left);
         string[] extremes = Extremes(line);
         for (int i = 0; i < extremes.Length; i++)
         {
-            DrawingPoint end = view.Moved(new(right, corner.Y), 0, -10 - (15 * i));
-            yield return new Text($"extremes {effect.Name}", end, extremes[i], 12, Ink.Grey, TextAnchor.Right);
+            DrawingPoint end = view.Moved(new(right, corner.Y), 0, -10 - lower - (LineHeight * i));
+            yield return new Text($"extremes {effect.Name}", end, extremes[i], Size, Ink.Grey, TextAnchor.Right);
         }
     }
 

@@ -128,14 +128,16 @@ public sealed class BadValuesTests : IDisposable
     public void Check_NameOfAShippedVehicle_IsRefusedWithBothPlaces()
     {
         bridge.Write("vehicles.csv", VehicleHeader + "type 3,legal,8,,\n");
-        Refused("vehicles.csv:2:1: the name \"type 3\" is taken by vehicles/us-legal.csv:3:1: vehicles and loadings share one name space, so give this one another.");
+        Refused("vehicles.csv:2:1: the name \"type 3\" is taken by vehicles/us-legal.csv:3:1 (built in): vehicles and loadings share one name space, so give this one another, such as \"type 3, ours\".");
     }
 
     [Fact]
     public void Check_UpwardDeadLoad_IsRefused()
     {
         bridge.Replace("loads.csv", "DC,L1,-2", "DC,L1,20");
-        Refused("loads.csv:2:1: the dead load of case DC adds up to 80.068 kN upward: a weight is negative under up.");
+        Refused(
+            "loads.csv:3:7: warning: case DC lifts joint \"L1\" by 20: a weight is negative under up. Check the sign.",
+            "loads.csv:2:1: the dead load of case DC adds up to 80.068 kN (18 kip) upward: a weight is negative under up.");
     }
 
     [Fact]
@@ -178,6 +180,47 @@ public sealed class BadValuesTests : IDisposable
             + "loads.csv: has no case DC, the dead load of the components on one truss: a bridge is not rated without it.\n",
             run.Error);
         Assert.Equal(1, run.Status);
+    }
+
+    [Fact]
+    public void Check_OddRowsOfDeadLoad_AreWorthASecondLook()
+    {
+        bridge.Write("loads.csv", "case,joint,right [kip],up [kip]\nDC,L0,,-1\nDC,L1,,2\nDC,L2,-1,\nDC,L0,,-1\n");
+        string text = Run.Of("check", bridge.Folder).Output;
+        Assert.Contains("loads.csv:3:8: warning: case DC lifts joint \"L1\" by 2: a weight is negative under up. Check the sign.", text, StringComparison.Ordinal);
+        Assert.Contains("loads.csv:4:1: warning: case DC puts no weight on joint \"L2\": up is blank. Is a cell missing, or in the wrong column?", text, StringComparison.Ordinal);
+        Assert.Contains("loads.csv:4:7: warning: case DC pushes joint \"L2\" sideways by -1, which dead load does not do. Is the cell in the wrong column?", text, StringComparison.Ordinal);
+        Assert.Contains("loads.csv:5:4: warning: case DC loads joint \"L0\" a second time: the loads add up. If one row is a slip, remove it.", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Check_KerbBeyondATruss_IsWorthASecondLook()
+    {
+        bridge.Replace("bridge.toml", "roadway = \"12 ft\"", "roadway = \"17 ft\"");
+        Assert.Contains("bridge.toml:6:11: warning: a kerb stands beyond a truss. Right for a deck that overhangs its trusses; for trusses beside the roadway, check roadway, roadway_offset and truss_spacing.", Run.Of("check", bridge.Folder).Output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("load (kip)")]
+    [InlineData("load kip")]
+    public void Check_UnitWithoutBrackets_LeadsToTheMend(string heading)
+    {
+        bridge.Write("vehicles.csv", $"vehicle,class,{heading}\nMilk,farm,8\n");
+        Refused($"vehicles.csv:1:15: column \"{heading}\": write load [kip]: the unit stands in square brackets.");
+    }
+
+    [Fact]
+    public void Check_ShortRow_IsCounted()
+    {
+        bridge.Replace("joints.csv", "U1,12,8,,,", "U1,12");
+        Refused("joints.csv:5:1: \"y\" is missing: the row has 2 cells and the header 6.");
+    }
+
+    [Fact]
+    public void Check_FaultyVehicleThatIsAskedFor_IsNotCalledUnknown()
+    {
+        bridge.Replace("bridge.toml", "Type 3", "Milk").Write("vehicles.csv", VehicleHeader + "Milk,farmer,8,,\n");
+        Refused("vehicles.csv:2:6: unknown class \"farmer\". Did you mean \"farm\"? The classes are: design, legal, screening, emergency, permit, farm, maintenance.");
     }
 
     private void Refused(params string[] lines)

@@ -63,6 +63,70 @@ public sealed class CommandLineTests : IDisposable
         Assert.Equal("older", File.ReadAllText(disk.PathOf("old.txt")));
     }
 
+    [Theory]
+    [InlineData("members.csv", "stands in a bridge folder, where every .csv and .toml is read as input: choose another folder.")]
+    [InlineData("r.csv", "stands in a bridge folder, where every .csv and .toml is read as input: choose another folder.")]
+    [InlineData("r.xlsx", "its ending names no format that is written: end it in .txt, .csv or .json, or say --format.")]
+    public void Out_NameThatWouldDoHarm_IsRefused(string name, string expected)
+    {
+        string before = File.ReadAllText(disk.PathOf("members.csv"));
+        Run run = Run.Of("rate", disk.Folder, "--out", disk.PathOf(name));
+        Assert.Equal(1, run.Status);
+        Assert.Equal($"--out \"{disk.PathOf(name)}\": {expected}\n", run.Error);
+        Assert.Equal(before, File.ReadAllText(disk.PathOf("members.csv")));
+    }
+
+    [Fact]
+    public void Out_NameOfAnAddedCatalogue_IsRefused()
+    {
+        disk.Write("mine.txt", "vehicle,class,load [kip]\nCart,farm,1\n");
+        string path = disk.PathOf("mine.txt");
+        Assert.Equal($"--out \"{path}\": is one of the files that are read: choose another name.\n", Run.Of("vehicles", "--catalogue", path, "--out", path).Error);
+    }
+
+    [Fact]
+    public void Picture_WithAnEndingThatIsNotDrawn_IsRefused() =>
+        Assert.Equal("--picture \"x.jpg\": must end in .png or .svg, the two kinds of picture there are.\n", Run.Of("check", Garrow, "--picture", "x.jpg").Error);
+
+    [Theory]
+    [InlineData("check")]
+    [InlineData("influence")]
+    [InlineData("influence", "--member", "M2U3")]
+    [InlineData("roll", "--vehicle", "EV3")]
+    [InlineData("rate")]
+    public void Picture_OfEveryCommandThatDraws_IsWrittenBesideTheAnswer(string command, params string[] options)
+    {
+        string png = disk.PathOf("a.png"), svg = disk.PathOf("a.svg");
+        Run run = Run.Of([command, Garrow, .. options, "--picture", png]);
+        Assert.Equal((0, ""), (run.Status, run.Error));
+        Assert.Equal(Run.Of([command, Garrow, .. options]).Output, run.Output);
+        Assert.Equal([0x89, (byte)'P', (byte)'N', (byte)'G'], File.ReadAllBytes(png)[..4]);
+        Assert.Equal(0, Run.Of([command, Garrow, .. options, "--picture", svg]).Status);
+        Assert.StartsWith("<?xml", File.ReadAllText(svg), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Picture_OfWhatHasNoAnswer_IsNotDrawnAndSaidSo()
+    {
+        disk.Replace("members.csv", "L1U1,L1,U1,hanger,40,\n", "");
+        Run run = Run.Of("rate", disk.Folder, "--picture", disk.PathOf("a.png"));
+        Assert.Equal(3, run.Status);
+        Assert.Equal($"{disk.PathOf("a.png")}: not drawn, since there is no answer to draw.\n", run.Error);
+        Assert.False(File.Exists(disk.PathOf("a.png")));
+    }
+
+    [Fact]
+    public void Rate_OwnVehicleThatNobodyAskedFor_IsNamedAsNotRated()
+    {
+        disk.Write("vehicles.csv", "vehicle,class,load [kip]\nMarsh milk lorry,farm,20\n");
+        foreach (string format in (string[])["text", "csv", "json"])
+        {
+            string output = Run.Of("rate", disk.Folder, "--format", format).Output;
+            Assert.Contains("Marsh milk lorry", output, StringComparison.Ordinal);
+            Assert.Contains("not asked for: name it under vehicles in bridge.toml [rating]", output, StringComparison.Ordinal);
+        }
+    }
+
     [Fact]
     public void Catalogue_AddedFile_BringsItsVehicles()
     {

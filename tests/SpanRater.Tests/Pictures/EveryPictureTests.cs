@@ -46,26 +46,24 @@ public class EveryPictureTests
 
     [Theory]
     [MemberData(nameof(Names))]
-    public void Bytes_TwiceAndUnderAnotherCulture_AreTheSame(string name)
+    public void Bytes_ASecondTimeUnderAnotherCulture_AreTheSame(string name)
     {
         foreach (PictureFormat format in Enum.GetValues<PictureFormat>())
         {
             byte[] first = PictureFile.Bytes(ExamplePictures.Make(name), format);
-            byte[] second = PictureFile.Bytes(ExamplePictures.Make(name), format);
             CultureInfo culture = CultureInfo.CurrentCulture;
-            byte[] third;
+            byte[] second;
             try
             {
                 CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
-                third = PictureFile.Bytes(ExamplePictures.Make(name), format);
+                second = PictureFile.Bytes(ExamplePictures.Make(name), format);
             }
             finally
             {
                 CultureInfo.CurrentCulture = culture;
             }
 
-            Assert.Equal(first, second);
-            Assert.Equal(first, third);
+            Assert.True(first.AsSpan().SequenceEqual(second), $"{format} differs the second time");
         }
     }
 
@@ -92,10 +90,12 @@ public class EveryPictureTests
 
         XElement[] texts = [.. svg.Descendants().Where(e => e.Name.LocalName == "text")];
         Assert.All(texts, text => Assert.Equal("Inter, sans-serif", text.Attribute("font-family")?.Value));
+        Assert.All(texts, text => Assert.Matches(@"^-?[\d.]+(, -?[\d.]+)*$", text.Attribute("x")!.Value));
+        Assert.All(texts, text => Assert.Matches(@"^-?[\d.]+$", text.Attribute("y")!.Value));
         string[] axes = [.. picture.Panels.SelectMany(p => AxisTexts(p.LeftAxis).Concat(AxisTexts(p.BottomAxis)))];
         Assert.Equal(
             picture.Texts.Select(t => t.Content).Concat(axes).Order(StringComparer.Ordinal),
-            texts.Select(t => t.Value.Trim()).Order(StringComparer.Ordinal));
+            texts.Select(t => t.Value).Order(StringComparer.Ordinal));
         Assert.Equal(picture.Title, svg.Root!.Elements().First(e => e.Name.LocalName == "title").Value);
     }
 

@@ -36,7 +36,7 @@ internal static class ExampleBridges
             [
                 .. Enumerable.Range(0, 6).Select(i => Between($"L{i}", $"L{i + 1}", "bottom chord")),
                 .. Enumerable.Range(1, 4).Select(i => Between($"U{i}", $"U{i + 1}", "top chord")),
-                .. "L0U1 U1L2 L2U3 U3L4 L4U5 U5L6".Split(' ').Select(n => Between(n[..2], n[2..], "diagonal")),
+                .. Enumerable.Range(0, 6).Select(i => i % 2 == 0 ? Between($"L{i}", $"U{i + 1}", "diagonal") : Between($"U{i}", $"L{i + 1}", "diagonal")),
                 .. Enumerable.Range(1, 5).Select(i => Between($"L{i}", $"U{i}", "vertical")),
             ]);
     }

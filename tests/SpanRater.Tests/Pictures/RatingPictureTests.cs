@@ -38,10 +38,13 @@ public class RatingPictureTests
 
         Drawing elevation = RatingPicture.Of(rating, DisplayUnits.Si).Panels[1].Drawing;
 
-        (double, Dash)[] styles =
-        [
-            .. "U1U2 L0U1 U1L2 L1U1 L2U2".Split(' ').Select(name => elevation.Strokes.Single(s => s.Shows == name)).Select(s => (s.Weight, s.Dash)),
-        ];
+        (double, Dash) StyleOf(string name)
+        {
+            Stroke stroke = elevation.Strokes.Single(s => s.Shows == name);
+            return (stroke.Weight, stroke.Dash);
+        }
+
+        (double, Dash)[] styles = [StyleOf("U1U2"), StyleOf("L0U1"), StyleOf("U1L2"), StyleOf("L1U1"), StyleOf("L2U2")];
         Assert.Equal(styles.Length, styles.Distinct().Count());
         Assert.Equal("not rated", Assert.Single(elevation.Texts, t => t.Shows == "L1U1").Content);
         Assert.Equal("no live force", Assert.Single(elevation.Texts, t => t.Shows == "L2U2").Content);
