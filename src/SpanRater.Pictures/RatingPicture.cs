@@ -5,12 +5,6 @@ namespace SpanRater.Pictures;
 /// <summary>The rating of a bridge: each member's lowest factor where it stands, and from the lowest up.</summary>
 public static class RatingPicture
 {
-    /// <summary>What every rating picture says at its foot.</summary>
-    public const string Caution = "An aid for qualified people, not a posting order: local codes and a licensed engineer decide.";
-
-    /// <summary>What the rating leaves out.</summary>
-    public const string Scope = "Truss members only are rated; floor and connections are not.";
-
     /// <summary>Draws the elevation with the factors, and the factors as bars.</summary>
     /// <param name="rating">The rating.</param>
     /// <param name="units">Units shown.</param>
@@ -39,9 +33,9 @@ public static class RatingPicture
         int[] order = [.. Enumerable.Range(0, verdicts.Count).OrderBy(m => verdicts[m].Band >= RatingBand.NotRated ? verdicts[m].Band : 0).ThenBy(m => Math.Round(verdicts[m].Lowest?.Factor ?? 0, 9))];
         (Drawing bars, Axis bottom) = FactorBars.Of([.. order.Select(m => verdicts[m])], [.. order.Select(m => truss.Members[m].Name)]);
         sheet.Place(bars, bottom: bottom);
-        Incomplete(sheet, truss, verdicts);
-        sheet.Paragraph("scope", Scope, 15, Ink.Black);
-        sheet.Paragraph("caution", Caution, 15, Ink.Black);
+        Incomplete(sheet, rating, verdicts);
+        sheet.Paragraph("scope", Words.TrussOnly, 15, Ink.Black);
+        sheet.Paragraph("caution", Words.Caution, 15, Ink.Black);
         return sheet.ToPicture();
     }
 
@@ -53,7 +47,7 @@ public static class RatingPicture
         }
 
         string truss = row.Truss is null ? "" : $" of the {row.Truss} truss";
-        string sense = row.Sense == Sense.Tension ? "tension" : "compression";
+        string sense = Words.Of(row.Sense);
         return $"{row.Member.Name}{truss} governs, RF {Figures.Factor(row.Factor!.Value)} in {sense} ({row.Vehicle.Name}, {row.Level.Name})";
     }
 
@@ -65,12 +59,18 @@ public static class RatingPicture
         new LegendEntry("no live force", MemberVerdict.StyleOf(RatingBand.NotLoaded)));
 
     // A factor stands for what could be rated: whoever reads it must know what could not.
-    private static void Incomplete(Sheet sheet, Truss truss, IReadOnlyList<MemberVerdict> verdicts)
+    private static void Incomplete(Sheet sheet, BridgeRating rating, IReadOnlyList<MemberVerdict> verdicts)
     {
-        string[] names = [.. Enumerable.Range(0, verdicts.Count).Where(m => verdicts[m].AlsoNotRated).Select(m => truss.Members[m].Name)];
+        string[] vehicles = [.. rating.NotRated.Where(r => r.IsAboutItsVehicle).Select(r => r.Vehicle.Name).Distinct()];
+        if (vehicles.Length > 0)
+        {
+            sheet.Paragraph("vehicles", $"Not rated at all: {string.Join(", ", vehicles)}.", 15, Ink.Black);
+        }
+
+        string[] names = [.. Enumerable.Range(0, verdicts.Count).Where(m => verdicts[m].AlsoNotRated).Select(m => rating.Bridge.Truss.Members[m].Name)];
         if (names.Length > 0)
         {
-            sheet.Paragraph("incomplete", $"Shown is the lowest of what could be rated. Some vehicle, level or sense is not rated for: {string.Join(", ", names)}.", 15, Ink.Black);
+            sheet.Paragraph("incomplete", $"Shown is the lowest of what could be rated. A capacity is missing in some sense for: {string.Join(", ", names)}.", 15, Ink.Black);
         }
     }
 }

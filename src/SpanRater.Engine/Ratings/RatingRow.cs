@@ -76,6 +76,9 @@ public sealed record RatingRow
     /// <summary>Why it is not rated; null where it is.</summary>
     public NotRatedReason? Reason { get; init; }
 
+    /// <summary>True where the whole vehicle is not rated: the row says nothing about its member.</summary>
+    public bool IsAboutItsVehicle => Reason is not (null or NotRatedReason.NoCapacity);
+
     /// <summary>Capacity, a magnitude [N]; null where there is none.</summary>
     public double? Capacity { get; init; }
 

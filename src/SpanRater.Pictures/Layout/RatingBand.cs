@@ -54,7 +54,10 @@ internal sealed record MemberVerdict(RatingBand Band, RatingRow? Lowest, bool Al
 
     private static MemberVerdict Of(BridgeRating rating, int member, RatingRow? lowest)
     {
-        bool missing = rating.Rows.Any(r => r.MemberIndex == member && (r.Status is RatingStatus.NotRated or RatingStatus.Withheld));
+        RatingRow[] rows = [.. rating.Rows.Where(r => r.MemberIndex == member)];
+
+        // A vehicle that is not rated at all says nothing about a member, unless no vehicle is.
+        bool missing = rows.Any(r => r.Status is RatingStatus.NotRated or RatingStatus.Withheld && !r.IsAboutItsVehicle) || rows.All(r => r.IsAboutItsVehicle);
         return lowest?.Factor switch
         {
             null => new MemberVerdict(missing ? RatingBand.NotRated : RatingBand.NotLoaded, null, false),

@@ -132,15 +132,15 @@ public static class RatingPage
     private static List<(string? Member, string? Sense, string? Vehicle, string Reason)> NotRatedEntries(
         BridgeRating rating, IReadOnlyList<string> notAsked, DisplayUnits units) =>
         [
-            .. rating.NotRated.Select(r => r.Reason is NotRatedReason.NoCapacity
-                ? (r.Member.Name, Words.Of(r.Sense), (string?)null, RatingWording.Of(r.Reason, units))
-                : ((string?)null, (string?)null, r.Vehicle.Name, RatingWording.Of(r.Reason!, units))).Distinct(),
+            .. rating.NotRated.Select(r => r.IsAboutItsVehicle
+                ? ((string?)null, (string?)null, r.Vehicle.Name, RatingWording.Of(r.Reason!, units))
+                : (r.Member.Name, Words.Of(r.Sense), (string?)null, RatingWording.Of(r.Reason!, units))).Distinct(),
             .. notAsked.Select(v => ((string?)null, (string?)null, (string?)v, "not asked for: name it under vehicles in bridge.toml [rating]")),
         ];
 
     // A vehicle that is not rated at all stands in the list above, and says nothing about a member.
     private static RatingRow[] LowestOfEach(BridgeRating rating) =>
-        [.. rating.Rows.Where(r => r.Reason is null or NotRatedReason.NoCapacity).DistinctBy(r => (r.MemberIndex, r.Sense, r.Truss))];
+        [.. rating.Rows.Where(r => !r.IsAboutItsVehicle).DistinctBy(r => (r.MemberIndex, r.Sense, r.Truss))];
 
     private static ResultTable ByVehicle(BridgeRating rating) => new(
         [new("vehicle"), new("class"), new("level"), new("weight", Quantity.Force), new("lanes"), new("share with presence", Quantity.Number, 3), new("lowest factor"), new("member"), new("sense")],

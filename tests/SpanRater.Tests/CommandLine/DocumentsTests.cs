@@ -1,0 +1,76 @@
+using System.Text.RegularExpressions;
+
+namespace SpanRater.Tests.CommandLine;
+
+/// <summary>What the documents quote is run, and its output held against what they say.</summary>
+public sealed partial class DocumentsTests
+{
+    [Fact]
+    public void Readme_QuotedOutputOfRate_IsWhatRatePrints()
+    {
+        string quoted = Block(Read("README.md"), "Governing:");
+        Assert.Contains(quoted, Run.Of("rate", Repository.Sample("garrow-landing")).Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Readme_PicturesAndPages_AreThere() =>
+        Assert.All(
+            Link().Matches(Read("README.md")).Select(m => m.Groups["path"].Value).Where(p => !p.Contains("://", StringComparison.Ordinal)),
+            path => Assert.True(File.Exists(Path.Combine(Repository.Root, path)), path));
+
+    [Fact]
+    public void Formats_WholeBridgeToCopy_IsRatedWithoutAWord()
+    {
+        using var disk = new BridgeOnDisk();
+        string[] parts = Block(Read("docs/formats.md"), "# bridge.toml").Split("# ", StringSplitOptions.RemoveEmptyEntries);
+        Assert.Equal(5, parts.Length);
+        foreach (string part in parts)
+        {
+            int end = part.IndexOf('\n', StringComparison.Ordinal);
+            disk.Write(part[..end], part[(end + 1)..]);
+        }
+
+        Run run = Run.Of("rate", disk.Folder);
+        Assert.Equal((0, ""), (run.Status, run.Error));
+        Assert.Contains("Quill Farm milk lorry", run.Output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("README.md")]
+    [InlineData("samples/garrow-landing/README.md")]
+    [InlineData("samples/tansy-weir/README.md")]
+    public void EveryCommandQuoted_Runs(string document)
+    {
+        string[] commands = [.. Command().Matches(Read(document)).Select(m => m.Groups["line"].Value).Distinct()];
+        Assert.NotEmpty(commands);
+        Assert.All(commands, command =>
+        {
+            string[] args = [.. Word().Matches(command).Select(m => m.Value.Trim('"')).Select(a => a.StartsWith("samples/", StringComparison.Ordinal) ? Path.Combine(Repository.Root, a) : a)];
+            Run run = Run.Of(args);
+            Assert.True(run.Status == 0, $"spanrater {command}: {run.Status} {run.Error}");
+        });
+    }
+
+    private static string Read(string document) => File.ReadAllText(Path.Combine(Repository.Root, document));
+
+    // The fenced block that starts with a text.
+    private static string Block(string document, string start)
+    {
+        int from = document.IndexOf("```\n" + start, StringComparison.Ordinal);
+        Assert.True(from >= 0, start);
+        from += 4;
+        return document[from..document.IndexOf("```", from, StringComparison.Ordinal)];
+    }
+
+    // "spanrater check samples/…", in a block or between backticks; the table of commands names its arguments in capitals.
+    [GeneratedRegex(@"spanrater (?<line>[a-z]+ samples/[^`\n]+)")]
+    private static partial Regex Command();
+
+    [GeneratedRegex("""
+        "[^"]*"|\S+
+        """)]
+    private static partial Regex Word();
+
+    [GeneratedRegex(@"\]\((?<path>[^)#]+)\)")]
+    private static partial Regex Link();
+}
