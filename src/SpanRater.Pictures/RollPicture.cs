@@ -81,7 +81,7 @@ public static class RollPicture
             1 => "; one axle is off the deck",
             _ => $"; {Figures.OnAxis(off)} axles are off the deck",
         };
-        string way = peak.Direction == Direction.Right ? "right" : "left";
-        return $"{name}: {(peak.Force > 0 ? "tension" : "compression")} {Figures.Force(peak.Force, units)}, front axle at {Figures.Length(peak.Station - first, units)} from {InfluencePicture.First(truss)}, driving to the {way}{offWords}.";
+        string side = peak.Approach == Approach.At ? "at" : $"{Words.Of(peak.Approach)} of";
+        return $"{name}: {Words.Of(peak.Force > 0 ? Sense.Tension : Sense.Compression)} {Figures.Force(peak.Force, units)}, front axle {side} {Figures.Length(peak.Station - first, units)} from {InfluencePicture.First(truss)}, driving to the {Words.Of(peak.Direction)}{offWords}.";
     }
 }

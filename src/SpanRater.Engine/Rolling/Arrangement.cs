@@ -105,6 +105,22 @@ internal sealed class Arrangement
         return all;
     }
 
+    /// <summary>On which side of a vertex the response is taken: that of the foremost group that is not at its position itself.</summary>
+    public Approach ApproachOf(int vertex, Vertex[][] best)
+    {
+        for (int g = 0; g < groups.Length; g++)
+        {
+            if (vertex % 3 != (int)Approach.At)
+            {
+                return (Approach)(vertex % 3);
+            }
+
+            vertex = best[g][vertex].Next;
+        }
+
+        return Approach.At;
+    }
+
     /// <summary>The axles at a vertex, front to back, with what each contributes.</summary>
     public List<AxleEffect> AxlesOf(int vertex, Vertex[][] best, ReadOnlySpan<double> ordinates, double sign, bool leaveOutRelieving)
     {

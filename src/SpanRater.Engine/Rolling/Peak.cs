@@ -39,7 +39,17 @@ public readonly record struct AxleEffect(double Load, double Station, double Ord
 /// <param name="Direction">The way the vehicle drives.</param>
 /// <param name="Gaps">All gaps, front to back, at the peak [m].</param>
 /// <param name="Axles">Each axle with its position and its share of the peak, front to back.</param>
-public sealed record Peak(double Force, double Station, Direction Direction, IReadOnlyList<double> Gaps, IReadOnlyList<AxleEffect> Axles);
+/// <param name="Approach">
+/// Whether the peak is at the station itself, or in the limit just to one side of it, with an axle at a deck end already off.
+/// Where gaps vary and several axles are at deck ends, the side of the foremost of them.
+/// </param>
+public sealed record Peak(
+    double Force,
+    double Station,
+    Direction Direction,
+    IReadOnlyList<double> Gaps,
+    IReadOnlyList<AxleEffect> Axles,
+    Approach Approach = Approach.At);
 
 /// <summary>The peaks of one influence line under one train.</summary>
 /// <param name="Tension">Largest positive effect; null where there is none.</param>

@@ -45,7 +45,8 @@ internal sealed class PeakSearch(double tolerance, double zero)
             arrangement.StationOf(vertex),
             arrangement.Direction,
             arrangement.GapsOf(vertex, best),
-            axles);
+            axles,
+            arrangement.ApproachOf(vertex, best));
     }
 
     private bool IsEarlier(Arrangement from, int at, Arrangement.Vertex[][] chain)

@@ -19,6 +19,15 @@ public static class Words
     /// <param name="direction">The direction.</param>
     public static string Of(Direction direction) => direction == Direction.Right ? "right" : "left";
 
+    /// <summary>What is added to a station for a limit to one side of it; empty for the station itself.</summary>
+    /// <param name="approach">The side.</param>
+    public static string Of(Approach approach) => approach switch
+    {
+        Approach.JustLeft => "just left",
+        Approach.JustRight => "just right",
+        _ => "",
+    };
+
     /// <summary>The status as the JSON has it.</summary>
     /// <param name="status">The status.</param>
     public static string Of(RatingStatus status) => status switch

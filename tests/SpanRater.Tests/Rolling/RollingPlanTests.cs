@@ -71,6 +71,7 @@ public class RollingPlanTests
         PeakPair peaks = PeaksOf(Jumping, Train([10]));
         AssertPeak(10, 0, Direction.Right, [], peaks.Tension);
         AssertPeak(-10, 4, Direction.Right, [], peaks.Compression);
+        Assert.Equal((Approach.At, Approach.At), (peaks.Tension!.Approach, peaks.Compression!.Approach));
     }
 
     // As long as the deck: with the heavy axle on the left end the light one, at -1, is just off the right end.
@@ -80,6 +81,7 @@ public class RollingPlanTests
         Peak? peak = PeaksOf(Jumping, Train([5, 10], 4)).Tension;
         AssertPeak(10, 4, Direction.Right, [4], peak);
         Assert.Equal([new AxleEffect(5, 4, 0, 0), new AxleEffect(10, 0, 1, 10)], peak!.Axles);
+        Assert.Equal(Approach.JustRight, peak.Approach);
     }
 
     // The heavy axle on the hump wants the light ones off either end, 4 m apart, and the gaps reach 4 m and no further: one

@@ -68,7 +68,11 @@ public static class RollPage
     private static IReadOnlyList<object?> Row(Member member, Sense sense, Peak? peak, Vehicle vehicle, DisplayUnits units) =>
         peak is null
             ? [member.Name, member.Role, Words.Of(sense), null, null, "never", ""]
-            : [member.Name, member.Role, Words.Of(sense), peak.Force, peak.Station, Words.Of(peak.Direction), Spacings(peak, vehicle, units)];
+            : [member.Name, member.Role, Words.Of(sense), peak.Force, peak.Station, Driving(peak), Spacings(peak, vehicle, units)];
+
+    // Where the response jumps, the largest value may be reached just before or after the station and not at it.
+    private static string Driving(Peak peak) =>
+        peak.Approach == Approach.At ? Words.Of(peak.Direction) : $"{Words.Of(peak.Direction)} ({Words.Of(peak.Approach)} of it)";
 
     private static string Spacings(Peak peak, Vehicle vehicle, DisplayUnits units) =>
         vehicle.Train.Gaps.Any(g => g.Varies)
@@ -111,6 +115,11 @@ public static class RollPage
         json.WriteForce("force", peak.Force);
         json.WriteNumber("station", peak.Station + 0.0);
         json.WriteString("direction", Words.Of(peak.Direction));
+        if (peak.Approach != Approach.At)
+        {
+            json.WriteString("limit", Words.Of(peak.Approach));
+        }
+
         if (varies)
         {
             json.WriteNumbers("spacings", peak.Gaps);
