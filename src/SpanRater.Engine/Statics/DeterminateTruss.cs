@@ -6,7 +6,7 @@ namespace SpanRater;
 /// <summary>
 /// A truss whose forces follow from equilibrium alone: the equations of all joints, factored once and solved for
 /// any number of loads. Every solution is multiplied back into the unfactored equations, and refused where a joint
-/// is left unbalanced. Round-off below 1e-12 of the largest load is set to zero before that check.
+/// is left unbalanced; and it is found a second time joint by joint, and refused where the two differ. Round-off below 1e-12 of the largest load is set to zero before that check.
 /// </summary>
 public sealed class DeterminateTruss
 {
@@ -14,9 +14,11 @@ public sealed class DeterminateTruss
 
     private readonly EquilibriumSystem equilibrium;
     private readonly LU<double> factored;
+    private readonly JointRoute route;
 
-    private DeterminateTruss(Truss truss, Stability stability, EquilibriumSystem equilibrium, LU<double> factored)
+    private DeterminateTruss(Truss truss, Stability stability, EquilibriumSystem equilibrium, LU<double> factored, JointRoute route)
     {
+        this.route = route;
         Truss = truss;
         Stability = stability;
         this.equilibrium = equilibrium;
@@ -43,7 +45,8 @@ public sealed class DeterminateTruss
             StabilityVerdict.Mechanism => new Refusal.Mechanism(stability),
             _ when rods.Length > 0 => new Refusal.RodsThatOnlyPull(rods),
             StabilityVerdict.Redundant => new Refusal.Redundant(stability),
-            _ => new DeterminateTruss(truss, stability, equilibrium, matrix.LU()),
+            _ when JointRoute.Of(truss, equilibrium) is { } route => new DeterminateTruss(truss, stability, equilibrium, matrix.LU(), route),
+            _ => new Refusal.RoutesDiffer(null, double.NaN),
         };
     }
 
@@ -112,7 +115,34 @@ public sealed class DeterminateTruss
             return new Refusal.PoorResidual(residual);
         }
 
+        if (Difference(unknowns, loads) is { } differ)
+        {
+            return differ;
+        }
+
         return new ForceSolution(unknowns[..Truss.Members.Count], ReactionsFrom(unknowns), residual);
+    }
+
+    private Refusal.RoutesDiffer? Difference(double[] unknowns, double[] loads)
+    {
+        double[] second = route.Solve(loads);
+        double largest = 0, difference = 0;
+        int where = 0;
+        for (int m = 0; m < Truss.Members.Count; m++)
+        {
+            largest = Math.Max(largest, Math.Abs(unknowns[m]));
+            double here = Math.Abs(unknowns[m] - second[m]);
+
+            // Written so that NaN counts as a difference.
+            if (!(here <= difference))
+            {
+                (difference, where) = (here, m);
+            }
+        }
+
+        // Where no member is stressed, what is left of the loads' round-off is no difference.
+        double scale = Math.Max(largest, RoundOff * loads.Max(Math.Abs) / ForceSolution.RouteLimit);
+        return difference <= ForceSolution.RouteLimit * scale ? null : new Refusal.RoutesDiffer(Truss.Members[where].Name, difference / scale);
     }
 
     private List<Reaction> ReactionsFrom(double[] unknowns)

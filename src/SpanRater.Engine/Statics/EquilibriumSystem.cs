@@ -48,6 +48,30 @@ internal sealed class EquilibriumSystem
     /// <summary>Number of unknowns: members and reaction components.</summary>
     public int Columns => directions.Length + Reactions.Count;
 
+    /// <summary>The unknowns that act at a joint, each with its unit vector there.</summary>
+    public IEnumerable<(int Unknown, double X, double Y)> TermsAt(int joint)
+    {
+        for (int m = 0; m < directions.Length; m++)
+        {
+            if (truss.FromJoint(m) == joint)
+            {
+                yield return (m, directions[m].X, directions[m].Y);
+            }
+            else if (truss.ToJoint(m) == joint)
+            {
+                yield return (m, -directions[m].X, -directions[m].Y);
+            }
+        }
+
+        for (int r = 0; r < Reactions.Count; r++)
+        {
+            if (Reactions[r].Joint == joint)
+            {
+                yield return (directions.Length + r, Reactions[r].X, Reactions[r].Y);
+            }
+        }
+    }
+
     /// <summary>The matrix A, dense, row by row.</summary>
     public double[,] ToMatrix()
     {

@@ -12,6 +12,9 @@ public readonly record struct Reaction(int Joint, double Right, double Up);
 /// <param name="Residual">Largest joint imbalance over largest load, multiplied back from the unfactored matrix [-].</param>
 public sealed record ForceSolution(IReadOnlyList<double> MemberForces, IReadOnlyList<Reaction> Reactions, double Residual)
 {
+    /// <summary>Two routes that differ by more than this part of the largest member force refuse the result [-].</summary>
+    public const double RouteLimit = 1e-9;
+
     /// <summary>A residual above this refuses the result [-].</summary>
     public const double ResidualLimit = 1e-9;
 }

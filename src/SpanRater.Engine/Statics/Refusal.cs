@@ -23,6 +23,11 @@ public abstract record Refusal
     /// <param name="Residual">Largest joint imbalance over largest load [-].</param>
     public sealed record PoorResidual(double Residual) : Refusal;
 
+    /// <summary>The whole-truss solution and the joint-by-joint solution differ.</summary>
+    /// <param name="Member">Name of the member in which they differ most; null where no order of joints was found.</param>
+    /// <param name="Difference">Largest difference over the largest member force [-].</param>
+    public sealed record RoutesDiffer(string? Member, double Difference) : Refusal;
+
     /// <summary>Fewer than two panel points: there is no deck to load.</summary>
     /// <param name="PanelPoints">Number of panel points.</param>
     public sealed record NoDeck(int PanelPoints) : Refusal;

@@ -13,6 +13,7 @@ public static class RefusalWording
         Refusal.Redundant => "redundant",
         Refusal.RodsThatOnlyPull => "rodsThatOnlyPull",
         Refusal.PoorResidual => "poorResidual",
+        Refusal.RoutesDiffer => "routesDiffer",
         Refusal.NoDeck => "noDeck",
         _ => throw new ArgumentOutOfRangeException(nameof(refusal), refusal, "Every kind of refusal has a word."),
     };
@@ -33,6 +34,11 @@ public static class RefusalWording
             Refusal.PoorResidual { Residual: var residual } => string.Create(
                 CultureInfo.InvariantCulture,
                 $"The solved forces leave {residual:0.0e+0} of the largest load unbalanced at a joint, above {ForceSolution.ResidualLimit:0e+0}: the geometry is too close to a mechanism. Check the coordinates; no result is given."),
+            Refusal.RoutesDiffer { Member: null } =>
+                "The forces could not be found a second time joint by joint, and no result is given on one route alone: the geometry is too close to a mechanism. Check the coordinates.",
+            Refusal.RoutesDiffer { Member: var member, Difference: var difference } => string.Create(
+                CultureInfo.InvariantCulture,
+                $"The whole-truss solution and the joint-by-joint solution differ in {member} by {difference:0.0e+0} of the largest member force, above {ForceSolution.RouteLimit:0e+0}: the geometry is too close to a mechanism. Check the coordinates; no result is given."),
             Refusal.NoDeck { PanelPoints: var n } =>
                 $"There is no deck to load: {n} joint{(n == 1 ? " is" : "s are")} marked as panel point{(n == 1 ? "" : "s")}, and it takes two. Write deck = yes in joints.csv where the floor reaches the truss.",
             _ => throw new ArgumentOutOfRangeException(nameof(refusal), refusal, "Every kind of refusal has a sentence."),

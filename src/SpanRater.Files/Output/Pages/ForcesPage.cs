@@ -57,7 +57,7 @@ public static class ForcesPage
                     [.. reactions.Select(r => (IReadOnlyList<object?>)[r[1], r[5], r[6]])])),
                 new ResultBlock.Paragraph(string.Create(
                     CultureInfo.InvariantCulture,
-                    $"Tension is positive, compression negative. Largest joint imbalance over largest load: {solution.Residual:0.0e+0} (refused above {ForceSolution.ResidualLimit:0e+0}).")),
+                    $"Tension is positive, compression negative. Largest joint imbalance over largest load: {solution.Residual:0.0e+0} (refused above {ForceSolution.ResidualLimit:0e+0}). Found twice, for the whole truss at once and joint by joint; the two agree within {ForceSolution.RouteLimit:0e+0} of the largest force.")),
             ],
             new ResultTable(columns, [.. members, .. reactions]),
             [],
