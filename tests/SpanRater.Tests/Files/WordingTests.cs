@@ -1,0 +1,80 @@
+using System.Reflection;
+using SpanRater.Files;
+
+namespace SpanRater.Tests.Files;
+
+/// <summary>Sentences that no small bridge on disk brings about, word for word; and that every kind of fact has one.</summary>
+public class WordingTests
+{
+    private static readonly Truss Truss = new KingPostTruss(4, 3).Build();
+
+    public static TheoryData<Refusal, string> Refusals() => new()
+    {
+        { new Refusal.PoorResidual(2.5e-8), "The solved forces leave 2.5e-8 of the largest load unbalanced at a joint, above 1e-9: the geometry is too close to a mechanism. Check the coordinates; no result is given." },
+        { new Refusal.RoutesDiffer("U1L2", 3e-8), "The whole-truss solution and the joint-by-joint solution differ in U1L2 by 3.0e-8 of the largest member force, above 1e-9: the geometry is too close to a mechanism. Check the coordinates; no result is given." },
+        { new Refusal.RoutesDiffer(null, double.NaN), "The forces could not be found a second time joint by joint, and no result is given on one route alone: the geometry is too close to a mechanism. Check the coordinates." },
+        { new Refusal.NoDeck(1), "There is no deck to load: 1 joint is marked as panel point, and it takes two. Write deck = yes in joints.csv where the floor reaches the truss." },
+        { new Refusal.RodsThatOnlyPull(["L1U2", "U1L2"]), "Members that only pull (L1U2, U1L2): which of them act depends on the load, and this version does not find the acting set. No forces are given, since a rod must never be counted as a strut." },
+    };
+
+    public static TheoryData<Stamp, string> Stamps() => new()
+    {
+        { new Stamp.NoWearingSurface(), "assumed: no wearing surface (loads.csv has no case DW)" },
+        { new Stamp.UnknownTruckTraffic(1.45), "assumed: truck traffic unknown (adtt is not given), so the live-load factor is 1.45" },
+        { new Stamp.GivenCapacities(CapacityMeaning.FactoredResistance), "capacities are used as given in members.csv: resistance, condition and system factors are taken to be in them" },
+        { new Stamp.GivenCapacities(CapacityMeaning.AllowableForce), "allowable forces are used as given in members.csv" },
+        { new Stamp.GivenImpact(0.287), "impact 0.287 is given in bridge.toml and replaces the method's own" },
+        { new Stamp.GivenShare(0.75), "truss_share 0.75 is given in bridge.toml and replaces the lever rule; presence is taken to be in it" },
+        { new Stamp.NearerToKerb("Type 3", 0.3048), "Type 3 does not fit with the wheel-to-kerb distance asked for; 1.00 ft is used" },
+        { new Stamp.FewerAbreast("Type 3", 2, 1), "the roadway has 2 lanes, and only 1 of Type 3 fits abreast" },
+        { new Stamp.EmergencyAlone(), "emergency vehicles are rated alone on the bridge" },
+        { new Stamp.NoLaneTypeLegalLoad(73.152), "the deck is 240.00 ft long: spans over 200 ft also take the lane-type legal load, which is not carried yet, so legal factors here are not the whole answer" },
+        { new Stamp.NoImpact(VehicleClass.Maintenance), "no impact on vehicles of class maintenance" },
+    };
+
+    public static TheoryData<NotRatedReason, string> Reasons() => new()
+    {
+        { new NotRatedReason.NoCapacity(GivenCapacity.InventoryTension), "no capacity: column \"inventory tension\" of members.csv is blank" },
+        { new NotRatedReason.LaneLoad("HL-93"), "lane load: the standard form (\"HL-93\") has one, which is not carried yet, and the truck alone would flatter" },
+        { new NotRatedReason.SeveralVehicles("Convoy"), "\"Convoy\" is made of several vehicles, which are not combined yet: rate them one by one" },
+        { new NotRatedReason.NoPermitFactor(), "permit_factor is missing in bridge.toml [rating]: a permit vehicle is rated with the factor its permit calls for" },
+        { new NotRatedReason.NoShare(new ShareOutcome.NotGiven(true, true)), "no lateral share: truss_spacing and roadway are missing in bridge.toml [deck] (or give truss_share)" },
+        { new NotRatedReason.NoShare(new ShareOutcome.NotGiven(false, true)), "no lateral share: roadway is missing in bridge.toml [deck] (or give truss_share)" },
+        { new NotRatedReason.NoShare(new ShareOutcome.NotTwoTrusses(3)), "no lateral share: the lever rule is for two trusses and there are 3; give truss_share in bridge.toml [deck]" },
+        { new NotRatedReason.NoShare(new ShareOutcome.TooWide(2.4384, 2.1336)), "too wide for the roadway: it needs 8.00 ft and there is 7.00 ft" },
+        { new NotRatedReason.NoShare(new ShareOutcome.WheelOutside(4.572, 4.2672)), "no lateral share: a wheel line would stand 15.00 ft from one truss, and the trusses are 14.00 ft apart; check roadway and truss_spacing, or give truss_share" },
+    };
+
+    [Theory]
+    [MemberData(nameof(Refusals))]
+    public void Refusal_Sentence_SaysWhatAndTheMend(Refusal refusal, string expected) => Assert.Equal(expected, RefusalWording.Sentence(refusal, Truss));
+
+    [Theory]
+    [MemberData(nameof(Stamps))]
+    public void Stamp_Sentence_SaysWhatWasAssumed(Stamp stamp, string expected) => Assert.Equal(expected, RatingWording.Of(stamp, DisplayUnits.Us));
+
+    [Theory]
+    [MemberData(nameof(Reasons))]
+    public void Reason_Sentence_NamesTheDatum(NotRatedReason reason, string expected) => Assert.Equal(expected, RatingWording.Of(reason, DisplayUnits.Us));
+
+    [Theory]
+    [InlineData(typeof(Stamp), nameof(Stamps))]
+    [InlineData(typeof(NotRatedReason), nameof(Reasons))]
+    public void EveryKind_OfFact_HasItsSentenceHere(Type kind, string cases)
+    {
+        var data = (System.Collections.IEnumerable)typeof(WordingTests).GetMethod(cases, BindingFlags.Public | BindingFlags.Static)!.Invoke(null, null)!;
+        Type[] told = [.. data.Cast<Xunit.ITheoryDataRow>().Select(row => row.GetData()[0]!.GetType())];
+        Assert.All(kind.GetNestedTypes().Where(t => t.IsSubclassOf(kind)), t => Assert.Contains(t, told));
+    }
+
+    [Theory]
+    [InlineData(0.994, "0.99")]
+    [InlineData(0.996, "0.99")]
+    [InlineData(0.99999, "0.99")]
+    [InlineData(1.0, "1.00")]
+    [InlineData(1.004, "1.00")]
+    [InlineData(10.0, "10.00")]
+    [InlineData(10.01, ">10")]
+    [InlineData(0.0, "0.00")]
+    public void Factor_OfATable_NeverRoundsUpToEnough(double factor, string expected) => Assert.Equal(expected, Words.Factor(factor));
+}
