@@ -4,7 +4,7 @@ using SpanRater.Pictures;
 
 namespace SpanRater.Cli.Commands;
 
-/// <summary>Delivers a result page: as text, CSV or JSON, on the terminal or in a file, with its picture. All is made before any of it is written.</summary>
+/// <summary>Delivers a result page: as text, Markdown, CSV or JSON, on the terminal or in a file, with its picture. All is made before any of it is written.</summary>
 internal sealed record Answer(Surroundings Surroundings, string? Format, string? OutFile, string? PictureFile)
 {
     public int Deliver(ResultPage page, DisplayUnits units, Func<Picture>? picture = null)
@@ -13,6 +13,7 @@ internal sealed record Answer(Surroundings Surroundings, string? Format, string?
         {
             "csv" => ResultFormats.Csv(page, units),
             "json" => ResultFormats.Json(page),
+            "markdown" => MarkdownFormat.Write(page, units),
             _ when OutFile is null => TextPage.Write(page, units, Surroundings.TerminalWidth, Surroundings.Colour),
             _ => TextPage.Write(page, units, null, colour: false),
         };
@@ -68,9 +69,9 @@ internal sealed record Answer(Surroundings Surroundings, string? Format, string?
             throw new RefusedException($"--picture \"{PictureFile}\": must end in .png or .svg, the two kinds of picture there are.");
         }
 
-        if (Format is null && Path.GetExtension(OutFile ?? "").ToUpperInvariant() is not ("" or ".TXT" or ".CSV" or ".JSON"))
+        if (Format is null && Path.GetExtension(OutFile ?? "").ToUpperInvariant() is not ("" or ".TXT" or ".MD" or ".CSV" or ".JSON"))
         {
-            throw new RefusedException($"--out \"{OutFile}\": its ending names no format that is written: end it in .txt, .csv or .json, or say --format.");
+            throw new RefusedException($"--out \"{OutFile}\": its ending names no format that is written: end it in .txt, .md, .csv or .json, or say --format.");
         }
     }
 
@@ -78,6 +79,7 @@ internal sealed record Answer(Surroundings Surroundings, string? Format, string?
     {
         ".CSV" => "csv",
         ".JSON" => "json",
+        ".MD" => "markdown",
         _ => "text",
     };
 

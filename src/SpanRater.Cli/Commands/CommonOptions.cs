@@ -6,8 +6,8 @@ namespace SpanRater.Cli.Commands;
 /// <summary>The options that every command with an answer takes, and what they come to.</summary>
 internal sealed class CommonOptions
 {
-    private readonly Option<string?> format = new("--format") { Description = "text, csv or json. Unset: by the ending of --out, else text.", HelpName = "text|csv|json" };
-    private readonly Option<string?> units = new("--units") { Description = "us or si, for text and csv. Unset: the system of x in joints.csv. JSON is always SI.", HelpName = "us|si" };
+    private readonly Option<string?> format = new("--format") { Description = "text, markdown, csv or json. Unset: by the ending of --out, else text.", HelpName = "text|markdown|csv|json" };
+    private readonly Option<string?> units = new("--units") { Description = "us or si, for all but json. Unset: the system of x in joints.csv. JSON is always SI.", HelpName = "us|si" };
     private readonly Option<string?> output = new("--out") { Description = "Write to this file, whole or not at all, instead of the terminal.", HelpName = "FILE" };
     private readonly Option<string[]> catalogue = new("--catalogue")
     {
@@ -18,7 +18,7 @@ internal sealed class CommonOptions
 
     public CommonOptions()
     {
-        format.AcceptOnlyFromAmong("text", "csv", "json");
+        format.AcceptOnlyFromAmong("text", "markdown", "csv", "json");
         units.AcceptOnlyFromAmong("us", "si");
     }
 

@@ -35,7 +35,7 @@ internal static class TextPage
                 console.Write(Prose(block));
 
                 // A paragraph does not end its line; lists and tables do.
-                if (block is not ResultBlock.Items)
+                if (block is not (ResultBlock.Items or ResultBlock.Equation))
                 {
                     console.WriteLine();
                 }
@@ -52,6 +52,8 @@ internal static class TextPage
     {
         ResultBlock.Heading h => new Text(h.Text, new Style(decoration: Decoration.Bold | Decoration.Underline)),
         ResultBlock.Paragraph p => new Text(p.Text, p.Strong ? new Style(decoration: Decoration.Bold) : Style.Plain),
+        ResultBlock.Equation e => new Padder(new Text(e.Text), new Padding(4, 0, 0, 0)),
+        ResultBlock.Figure f => new Text($"Picture: {f.File}: {f.Caption}"),
         ResultBlock.Items i => new Rows(
             (IEnumerable<IRenderable>)[new Text(i.Lead, new Style(decoration: Decoration.Bold)), .. i.Entries.Select(e => new Padder(new Text("- " + e), new Padding(2, 0, 0, 0)))]),
         _ => throw new ArgumentOutOfRangeException(nameof(block), block, "Every kind of block has a look."),

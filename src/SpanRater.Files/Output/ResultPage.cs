@@ -2,7 +2,7 @@ using System.Text.Json;
 
 namespace SpanRater.Files;
 
-/// <summary>A part of what a command prints on a terminal.</summary>
+/// <summary>A part of a document: what a command prints on a terminal or writes as Markdown.</summary>
 public abstract record ResultBlock
 {
     private ResultBlock()
@@ -11,7 +11,8 @@ public abstract record ResultBlock
 
     /// <summary>The title of what follows.</summary>
     /// <param name="Text">The title.</param>
-    public sealed record Heading(string Text) : ResultBlock;
+    /// <param name="Level">1 for the title of the page, 2 for its parts, 3 for theirs.</param>
+    public sealed record Heading(string Text, int Level = 2) : ResultBlock;
 
     /// <summary>A sentence or two.</summary>
     /// <param name="Text">The sentences.</param>
@@ -26,10 +27,20 @@ public abstract record ResultBlock
     /// <summary>A table.</summary>
     /// <param name="Content">The table.</param>
     public sealed record Grid(ResultTable Content) : ResultBlock;
+
+    /// <summary>An equation, or one step of it, on a line of its own.</summary>
+    /// <param name="Text">As a terminal shows it: plain characters.</param>
+    /// <param name="Tex">The same as TeX, without dollar signs.</param>
+    public sealed record Equation(string Text, string Tex) : ResultBlock;
+
+    /// <summary>A picture in a file of its own.</summary>
+    /// <param name="Caption">What it shows.</param>
+    /// <param name="File">Name of the file, as a reader of the page finds it.</param>
+    public sealed record Figure(string Caption, string File) : ResultBlock;
 }
 
-/// <summary>What a command has to say, ready to be written as text, CSV or JSON.</summary>
-/// <param name="Blocks">The text.</param>
+/// <summary>What a command has to say, said once and ready to be written as text, Markdown, CSV or JSON.</summary>
+/// <param name="Blocks">The document; its first heading is the title of the page.</param>
 /// <param name="Rows">The CSV table: every row, nothing left out.</param>
 /// <param name="Notes">Lines that the CSV carries above its header, each behind a #.</param>
 /// <param name="WriteJson">Writes the facts, between the braces of the document.</param>

@@ -13,7 +13,7 @@ public sealed class CommandLineTests : IDisposable
     [InlineData("spanrater: did you mean rate?", "rat", "x")]
     [InlineData("spanrater: did you mean --units?", "check", "x", "--unit", "si")]
     [InlineData("spanrater: Required argument 'BRIDGE' missing for command: 'rate'.", "rate")]
-    [InlineData("spanrater: Argument 'xml' not recognized. Must be one of: 'text' 'csv' 'json'.", "check", "x", "--format", "xml")]
+    [InlineData("spanrater: Argument 'xml' not recognized. Must be one of: 'text' 'markdown' 'csv' 'json'.", "check", "x", "--format", "xml")]
     [InlineData("spanrater: Option '--case' is required.", "forces", "x")]
     public void Run_Typo_SaysWhatWasMeant(string expected, params string[] args)
     {
@@ -66,7 +66,7 @@ public sealed class CommandLineTests : IDisposable
     [Theory]
     [InlineData("members.csv", "stands in a bridge folder, where every .csv and .toml is read as input: choose another folder.")]
     [InlineData("r.csv", "stands in a bridge folder, where every .csv and .toml is read as input: choose another folder.")]
-    [InlineData("r.xlsx", "its ending names no format that is written: end it in .txt, .csv or .json, or say --format.")]
+    [InlineData("r.xlsx", "its ending names no format that is written: end it in .txt, .md, .csv or .json, or say --format.")]
     public void Out_NameThatWouldDoHarm_IsRefused(string name, string expected)
     {
         string before = File.ReadAllText(disk.PathOf("members.csv"));
