@@ -16,7 +16,7 @@ internal static class ForcesCommand
             Bridge bridge = reading.Bridge!;
             string name = parsed.GetRequiredValue(caseName);
             LoadCase loads = bridge.FindCase(name) ?? throw new RefusedException(NoCase(bridge, name));
-            Outcome<ForceSolution> outcome = DeterminateTruss.Of(bridge.Truss).TryGet(out DeterminateTruss? system, out Refusal? refusal)
+            Outcome<ForceSolution> outcome = SolvableTruss.Of(bridge.Truss).TryGet(out SolvableTruss? system, out Refusal? refusal)
                 ? system.Solve(loads)
                 : refusal;
             return answer.Deliver(ForcesPage.Of(bridge, loads, outcome, units), units);

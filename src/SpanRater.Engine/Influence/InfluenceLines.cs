@@ -19,8 +19,9 @@ public sealed record InfluenceEffect(string Name, EffectKind Kind, InfluenceLine
 /// <summary>The influence lines of every member and reaction of a truss, from a unit load at each panel point.</summary>
 public sealed class InfluenceLines
 {
-    private InfluenceLines(Truss truss, InfluenceEffect[] members, InfluenceEffect[] reactions, double residual)
+    private InfluenceLines(Truss truss, InfluenceEffect[] members, InfluenceEffect[] reactions, double residual, int[]? slack = null)
     {
+        Slack = slack;
         Truss = truss;
         Members = members;
         Reactions = reactions;
@@ -39,14 +40,20 @@ public sealed class InfluenceLines
     /// <summary>Largest residual of all unit loads [-].</summary>
     public double Residual { get; }
 
+    /// <summary>
+    /// Positions of the members that only pull and are taken as slack; null where the truss has no such members. Lines with
+    /// slack members hold for loads under which just these stay slack, and do not add up beyond them.
+    /// </summary>
+    public IReadOnlyList<int>? Slack { get; }
+
     /// <summary>Solves the truss for a unit load at each panel point.</summary>
     /// <param name="truss">The truss.</param>
     public static Outcome<InfluenceLines> Of(Truss truss) =>
-        DeterminateTruss.Of(truss).TryGet(out DeterminateTruss? system, out Refusal? refusal) ? Of(system) : refusal;
+        LinearTruss.Of(truss).TryGet(out LinearTruss? system, out Refusal? refusal) ? Of(system) : refusal;
 
     /// <summary>Solves the truss for a unit load at each panel point.</summary>
     /// <param name="system">The truss and its factored equations.</param>
-    public static Outcome<InfluenceLines> Of(DeterminateTruss system)
+    public static Outcome<InfluenceLines> Of(LinearTruss system)
     {
         ArgumentNullException.ThrowIfNull(system);
         Truss truss = system.Truss;
@@ -89,6 +96,20 @@ public sealed class InfluenceLines
         }
 
         return new InfluenceLines(truss, members, [.. reactions], solutions.Max(s => s.Residual));
+    }
+
+    /// <summary>These lines, of a truss without its slack members, as lines of the whole truss.</summary>
+    internal InfluenceLines Of(Truss whole, int[] slack)
+    {
+        var members = new InfluenceEffect[whole.Members.Count];
+        for (int m = 0, acting = 0; m < members.Length; m++)
+        {
+            members[m] = slack.Contains(m)
+                ? new InfluenceEffect(whole.Members[m].Name, EffectKind.Member, new InfluenceLine(whole.Stations, new double[whole.Stations.Count]))
+                : Members[acting++];
+        }
+
+        return new InfluenceLines(whole, members, [.. Reactions], Residual, slack);
     }
 
     private static InfluenceLine LineOf(Truss truss, List<ForceSolution> solutions, Func<ForceSolution, double> effect) =>

@@ -95,7 +95,7 @@ internal sealed class EquilibriumSystem
         return matrix;
     }
 
-    /// <summary>Largest force left over at a joint, over the largest load: |A q + p| / |p|; 0 where nothing is loaded.</summary>
+    /// <summary>Largest force left over at a joint, over the largest load: |A q + p| / |p|; where nothing is loaded, over the largest force.</summary>
     public double Residual(ReadOnlySpan<double> unknowns, ReadOnlySpan<double> loads)
     {
         double[] left = loads.ToArray();
@@ -115,7 +115,19 @@ internal sealed class EquilibriumSystem
         }
 
         double imbalance = LargestAtAJoint(left), load = LargestAtAJoint(loads);
-        return load == 0 ? imbalance : imbalance / load;
+        double measure = load > 0 ? load : LargestOf(unknowns);
+        return measure == 0 ? imbalance : imbalance / measure;
+    }
+
+    private static double LargestOf(ReadOnlySpan<double> values)
+    {
+        double largest = 0;
+        foreach (double value in values)
+        {
+            largest = Math.Max(largest, Math.Abs(value));
+        }
+
+        return largest;
     }
 
     private static double LargestAtAJoint(ReadOnlySpan<double> components)

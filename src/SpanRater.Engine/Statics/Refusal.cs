@@ -15,9 +15,44 @@ public abstract record Refusal
     /// <param name="Stability">The count and the rank, and the members whose forces statics cannot divide.</param>
     public sealed record Redundant(Stability Stability) : Refusal;
 
-    /// <summary>Members are marked as pulling only, and the set that acts is not known.</summary>
+    /// <summary>A redundant truss whose forces only the stiffness of its members divides, and an area is missing.</summary>
+    /// <param name="Stability">The count and the rank.</param>
+    /// <param name="Members">Names of the members without an area that need one.</param>
+    public sealed record NoAreas(Stability Stability, IReadOnlyList<string> Members) : Refusal;
+
+    /// <summary>Deflections of a redundant truss that ought to be equal by reciprocity differ.</summary>
+    /// <param name="Difference">Largest difference over the largest deflection [-].</param>
+    public sealed record NotReciprocal(double Difference) : Refusal;
+
+    /// <summary>Members are marked as pulling only, so that which of them act depends on the load, where every member was asked to act.</summary>
     /// <param name="Members">Names of the members so marked.</param>
     public sealed record RodsThatOnlyPull(IReadOnlyList<string> Members) : Refusal;
+
+    /// <summary>A member that only pulls would be compressed, and nothing else can carry the load.</summary>
+    /// <param name="Member">Name of the member.</param>
+    /// <param name="Force">The force that it cannot carry, negative [N].</param>
+    /// <param name="Load">The load under which it happens: a case, or a vehicle and where it stands.</param>
+    public sealed record UncarriedCompression(string Member, double Force, UncarriedUnder Load) : Refusal;
+
+    /// <summary>No set of acting rods that was examined makes the truss stand without compressing one.</summary>
+    /// <param name="SetsExamined">Number of sets examined.</param>
+    public sealed record NoActingSet(int SetsExamined) : Refusal;
+
+    /// <summary>Two sets of acting rods carry the load with different forces, and nothing decides between them.</summary>
+    /// <param name="First">Names of the rods that pull in the one.</param>
+    /// <param name="Second">Names of the rods that pull in the other.</param>
+    public sealed record SeveralSetsAct(IReadOnlyList<string> First, IReadOnlyList<string> Second) : Refusal;
+
+    /// <summary>Whether a rod goes slack hangs on other rods or on areas, so that a vehicle cannot be rolled exactly.</summary>
+    /// <param name="Members">Names of the rods.</param>
+    public sealed record RodsNotApart(IReadOnlyList<string> Members) : Refusal;
+
+    /// <summary>A vehicle is rolled over a truss with rods together with the dead load, and there is none.</summary>
+    public sealed record NoDeadLoad() : Refusal;
+
+    /// <summary>Relieving axles of the vehicle are to be left out, which has no meaning where rods go slack.</summary>
+    /// <param name="Vehicle">Name of the vehicle.</param>
+    public sealed record RelievingAxlesWithRods(string Vehicle) : Refusal;
 
     /// <summary>The solved forces do not balance the joints.</summary>
     /// <param name="Residual">Largest joint imbalance over largest load [-].</param>
@@ -32,3 +67,10 @@ public abstract record Refusal
     /// <param name="PanelPoints">Number of panel points.</param>
     public sealed record NoDeck(int PanelPoints) : Refusal;
 }
+
+/// <summary>The load under which a member that only pulls would be compressed.</summary>
+/// <param name="Name">Name of the case, or of the vehicle.</param>
+/// <param name="Station">x of the vehicle's front axle [m]; null for a case.</param>
+/// <param name="Direction">The way the vehicle drives; null for a case.</param>
+/// <param name="Scale">Part of the vehicle that is on the truss [-].</param>
+public sealed record UncarriedUnder(string Name, double? Station = null, Direction? Direction = null, double Scale = 1);

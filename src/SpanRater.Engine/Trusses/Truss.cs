@@ -41,7 +41,7 @@ public sealed class Truss
     /// </summary>
     /// <param name="joints">The joints; coordinates in [m].</param>
     /// <param name="members">The members, which name their joints.</param>
-    /// <exception cref="ArgumentException">A coordinate is not a finite number.</exception>
+    /// <exception cref="ArgumentException">A coordinate is not a finite number, or an area or a modulus is not positive and finite.</exception>
     public static TrussCheck Create(IReadOnlyList<Joint> joints, IReadOnlyList<Member> members)
     {
         ArgumentNullException.ThrowIfNull(joints);
@@ -54,12 +54,38 @@ public sealed class Truss
             }
         }
 
+        foreach (Member member in members)
+        {
+            if (member.Area is { } area && !(area > 0 && double.IsFinite(area)))
+            {
+                throw new ArgumentException($"Member \"{member.Name}\" has an area that is not positive and finite.", nameof(members));
+            }
+
+            if (member.Modulus is { } modulus && !(modulus > 0 && double.IsFinite(modulus)))
+            {
+                throw new ArgumentException($"Member \"{member.Name}\" has a modulus that is not positive and finite.", nameof(members));
+            }
+        }
+
         var geometry = new TrussGeometry(joints, members);
         List<TrussFault> faults = geometry.FindFaults();
         Truss? truss = faults.Exists(f => f.Severity == FaultSeverity.Error)
             ? null
             : new Truss([.. joints], [.. members], geometry.FromJoint, geometry.ToJoint, geometry.PanelPointsInOrder());
         return new TrussCheck(truss, faults);
+    }
+
+    /// <summary>The same truss with members taken out, and what is left able to push and pull; whether it stands is another question.</summary>
+    /// <param name="members">Positions in <see cref="Members"/> of those that are taken out.</param>
+    internal Truss Without(IReadOnlyCollection<int> members)
+    {
+        int[] kept = [.. Enumerable.Range(0, Members.Count).Where(m => !members.Contains(m))];
+        return new Truss(
+            [.. Joints],
+            [.. kept.Select(m => Members[m] with { TensionOnly = false })],
+            [.. kept.Select(m => fromJoint[m])],
+            [.. kept.Select(m => toJoint[m])],
+            [.. PanelPoints]);
     }
 
     /// <summary>Position in <see cref="Joints"/> of the joint at which a member starts.</summary>
@@ -77,6 +103,11 @@ public sealed class Truss
         Joint a = Joints[fromJoint[member]], b = Joints[toJoint[member]];
         return double.Hypot(b.X - a.X, b.Y - a.Y);
     }
+
+    /// <summary>How much a member lengthens under a unit tension, L/(E A) [m/N]; null where its area is not given.</summary>
+    /// <param name="member">Position of the member in <see cref="Members"/>.</param>
+    public double? Flexibility(int member) =>
+        Members[member].Area is { } area ? Length(member) / ((Members[member].Modulus ?? Member.SteelModulus) * area) : null;
 
     /// <summary>Position of the joint of that name in <see cref="Joints"/>, or null.</summary>
     /// <param name="name">Name, matched exactly.</param>

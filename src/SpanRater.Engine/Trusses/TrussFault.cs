@@ -60,7 +60,7 @@ public abstract record TrussFault(FaultSeverity Severity)
     /// <param name="First">The earlier member.</param>
     public sealed record JoinedTwice(int Member, int First) : TrussFault(FaultSeverity.Error);
 
-    /// <summary>Two members cross where there is no joint.</summary>
+    /// <summary>Two members cross where there is no joint, and are not both rods that only pull and pass each other.</summary>
     /// <param name="Member">The later member.</param>
     /// <param name="First">The earlier member.</param>
     public sealed record CrossingMembers(int Member, int First) : TrussFault(FaultSeverity.Warning);

@@ -128,7 +128,7 @@ internal sealed class TrussGeometry
         {
             for (int other = 0; other < m && HasLength(m); other++)
             {
-                if (HasLength(other) && Cross(m, other))
+                if (HasLength(other) && Cross(m, other) && !(members[m].TensionOnly && members[other].TensionOnly))
                 {
                     faults.Add(new TrussFault.CrossingMembers(m, other));
                 }
@@ -138,13 +138,14 @@ internal sealed class TrussGeometry
 
     // Two segments cross when the ends of each lie clearly on opposite sides of the other. Ends on the other's line are
     // left to CheckJointsOnMembers.
-    private bool Cross(int m, int other)
-    {
-        Joint a = joints[FromJoint[m]], b = joints[ToJoint[m]], c = joints[FromJoint[other]], d = joints[ToJoint[other]];
-        return OppositeSides(a, b, c, d) && OppositeSides(c, d, a, b);
-    }
+    private bool Cross(int m, int other) =>
+        Cross(joints[FromJoint[m]], joints[ToJoint[m]], joints[FromJoint[other]], joints[ToJoint[other]], tolerance);
 
-    private bool OppositeSides(Joint a, Joint b, Joint p, Joint q)
+    /// <summary>Whether the lines from a to b and from c to d cross between their ends.</summary>
+    public static bool Cross(Joint a, Joint b, Joint c, Joint d, double tolerance) =>
+        OppositeSides(a, b, c, d, tolerance) && OppositeSides(c, d, a, b, tolerance);
+
+    private static bool OppositeSides(Joint a, Joint b, Joint p, Joint q, double tolerance)
     {
         double fromP = DistanceFromLine(a, b, p), fromQ = DistanceFromLine(a, b, q);
         return Math.Abs(fromP) > tolerance && Math.Abs(fromQ) > tolerance && (fromP > 0) != (fromQ > 0);

@@ -31,6 +31,28 @@ internal static class JsonFacts
         json.WriteEndObject();
     }
 
+    /// <summary>Which rods act.</summary>
+    public static void WriteRods(this Utf8JsonWriter json, RodState rods, Truss truss)
+    {
+        json.WriteStartObject("rods");
+        json.WriteNames("acting", rods.Acting.Select(m => truss.Members[m].Name));
+        json.WriteNames("slack", rods.Slack.Select(m => truss.Members[m].Name));
+        json.WriteNumber("setsExamined", rods.SetsExamined);
+        json.WriteEndObject();
+    }
+
+    /// <summary>Names in a list.</summary>
+    public static void WriteNames(this Utf8JsonWriter json, string name, IEnumerable<string> names)
+    {
+        json.WriteStartArray(name);
+        foreach (string each in names)
+        {
+            json.WriteStringValue(each);
+        }
+
+        json.WriteEndArray();
+    }
+
     /// <summary>Numbers in a list.</summary>
     public static void WriteNumbers(this Utf8JsonWriter json, string name, IEnumerable<double> values)
     {

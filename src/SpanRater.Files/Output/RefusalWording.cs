@@ -11,7 +11,15 @@ public static class RefusalWording
     {
         Refusal.Mechanism => "mechanism",
         Refusal.Redundant => "redundant",
+        Refusal.NoAreas => "noAreas",
+        Refusal.NotReciprocal => "notReciprocal",
         Refusal.RodsThatOnlyPull => "rodsThatOnlyPull",
+        Refusal.UncarriedCompression => "uncarriedCompression",
+        Refusal.NoActingSet => "noActingSet",
+        Refusal.SeveralSetsAct => "severalSetsAct",
+        Refusal.RodsNotApart => "rodsNotApart",
+        Refusal.NoDeadLoad => "noDeadLoad",
+        Refusal.RelievingAxlesWithRods => "relievingAxlesWithRods",
         Refusal.PoorResidual => "poorResidual",
         Refusal.RoutesDiffer => "routesDiffer",
         Refusal.NoDeck => "noDeck",
@@ -28,9 +36,25 @@ public static class RefusalWording
         {
             Refusal.Mechanism { Stability: var s } => Mechanism(s, truss),
             Refusal.Redundant { Stability: var s } =>
-                $"Redundant: {Count(s)} With {s.Redundancy} more than equilibrium can find, statics alone cannot divide the forces of {Names(s.StressedMembers.Select(m => truss.Members[m].Name))}. This version does not divide them by stiffness; no forces are given.",
+                $"Redundant: {Count(s)} With {s.Redundancy} more than equilibrium can find, statics alone cannot divide the forces of {Names(s.StressedMembers.Select(m => truss.Members[m].Name))}.",
+            Refusal.NoAreas { Stability: var s, Members: var members } =>
+                $"Redundant: {Count(s)} Only the stiffness of its members divides the forces, and no area is given for {Names(members)}. Write the column area of members.csv; none is guessed, and no forces are given.",
+            Refusal.NotReciprocal { Difference: var difference } => string.Create(
+                CultureInfo.InvariantCulture,
+                $"Deflections that must be equal by reciprocity differ by {difference:0.0e+0} of the largest, above {ElasticTruss.ReciprocityLimit:0e+0}: stiff and soft members are too far apart. Check areas and moduli; no result is given."),
             Refusal.RodsThatOnlyPull { Members: var members } =>
-                $"Members that only pull ({Names(members)}): which of them act depends on the load, and this version does not find the acting set. No forces are given, since a rod must never be counted as a strut.",
+                $"Members that only pull ({Names(members)}): which of them act depends on the load, so that what holds for every load cannot be said.",
+            Refusal.UncarriedCompression u => Uncarried(u),
+            Refusal.NoActingSet { SetsExamined: var n } =>
+                $"None of the {n} set{(n == 1 ? "" : "s")} of acting rods that {(n == 1 ? "was" : "were")} examined carries the load without pressing a member that only pulls. Check which members are marked tension only; no result is given.",
+            Refusal.SeveralSetsAct r =>
+                $"Two sets of acting rods carry this load with different forces ({Set(r.First)}; {Set(r.Second)}), and nothing here decides between them. No result is given.",
+            Refusal.RodsNotApart { Members: var members } =>
+                $"Whether {Names(members)} go slack hangs on one another or on areas, so that the worst positions of a vehicle are not found exactly. Forces under a case are given; no vehicle is rolled and nothing is rated.",
+            Refusal.NoDeadLoad =>
+                $"Which rods act depends on dead and live load together, and {BridgeFolder.LoadsFile} has no case {Bridge.ComponentsCase}. Give the dead load; no result is given.",
+            Refusal.RelievingAxlesWithRods { Vehicle: var vehicle } =>
+                $"Relieving axles of {vehicle} are to be left out, which has no meaning where rods go slack: a rod acts or not under all axles together. No result is given.",
             Refusal.PoorResidual { Residual: var residual } => string.Create(
                 CultureInfo.InvariantCulture,
                 $"The solved forces leave {residual:0.0e+0} of the largest load unbalanced at a joint, above {ForceSolution.ResidualLimit:0e+0}: the geometry is too close to a mechanism. Check the coordinates; no result is given."),
@@ -66,6 +90,19 @@ public static class RefusalWording
         string held = s.ReactionCount < 3 ? " Fewer than three reactions cannot hold a truss." : "";
         return $"Mechanism: {Count(s)} Joint{(s.MovingJoints.Count == 1 ? "" : "s")} {moving} can move without any member changing its length.{spare}{held} Add the missing diagonal or support there; no forces are given.";
     }
+
+    private static string Uncarried(Refusal.UncarriedCompression u)
+    {
+        string force = string.Create(CultureInfo.InvariantCulture, $"{u.Force / 1000:0.0#} kN ({u.Force / Unit.Find("kip")!.Size:0.0#} kip)");
+        string under = u.Load.Station is not { } station
+            ? $"under case {u.Load.Name}"
+            : string.Create(
+                CultureInfo.InvariantCulture,
+                $"under dead load and {(u.Load.Scale == 1 ? "" : $"{u.Load.Scale:0.####} times ")}{u.Load.Name}, driving {Words.Of(u.Load.Direction!.Value)} with its front axle at {station:0.00} m ({station / 0.3048:0.00} ft)");
+        return $"Uncarried compression in {u.Member}: it only pulls, and {under} it would have to carry {force}. No other member can; no result is given.";
+    }
+
+    private static string Set(IReadOnlyList<string> pulling) => pulling.Count == 0 ? "none pulls" : $"{Names(pulling)} pull{(pulling.Count == 1 ? "s" : "")}";
 
     private static string Names(IEnumerable<string> names) => string.Join(", ", names);
 }

@@ -16,7 +16,7 @@ public static class CheckPage
         ArgumentNullException.ThrowIfNull(findings);
         Truss truss = bridge.Truss;
         Stability stability = Stability.Of(truss);
-        Refusal? refusal = DeterminateTruss.Of(truss).Refusal;
+        Refusal? refusal = SolvableTruss.Of(truss).Refusal;
         var facts = Facts(bridge, stability, units);
         var blocks = new List<ResultBlock>
         {

@@ -46,9 +46,11 @@ public static class ForcesPage
         [
             .. solution.Reactions.Select(r => (IReadOnlyList<object?>)["reaction", truss.Joints[r.Joint].Name, "", null, "", r.Right, r.Up]),
         ];
+        string[] rods = solution.Rods is { } state ? [.. RodWording.Of(state, truss)] : [];
         return new ResultPage(
             [
                 title,
+                .. rods.Select(r => new ResultBlock.Paragraph(r)),
                 new ResultBlock.Grid(new ResultTable(
                     [new("member"), new("role"), new("force", Quantity.Force), new("sense")],
                     [.. members.Select(m => (IReadOnlyList<object?>)[m[1], m[2], m[3], m[4]])])),
@@ -57,10 +59,10 @@ public static class ForcesPage
                     [.. reactions.Select(r => (IReadOnlyList<object?>)[r[1], r[5], r[6]])])),
                 new ResultBlock.Paragraph(string.Create(
                     CultureInfo.InvariantCulture,
-                    $"Tension is positive, compression negative. Largest joint imbalance over largest load: {solution.Residual:0.0e+0} (refused above {ForceSolution.ResidualLimit:0e+0}). Found twice, for the whole truss at once and joint by joint; the two agree within {ForceSolution.RouteLimit:0e+0} of the largest force.")),
+                    $"Tension is positive, compression negative. Largest joint imbalance over largest load: {solution.Residual:0.0e+0} (refused above {ForceSolution.ResidualLimit:0e+0}). Found twice, {Routes(truss)}; the two agree within {ForceSolution.RouteLimit:0e+0} of the largest force.")),
             ],
             new ResultTable(columns, [.. members, .. reactions]),
-            [],
+            rods,
             json =>
             {
                 WriteHead(json, bridge, loads);
@@ -85,9 +87,19 @@ public static class ForcesPage
                 }
 
                 json.WriteEndArray();
+                if (solution.Rods is { } acting)
+                {
+                    json.WriteRods(acting, truss);
+                }
+
                 json.WriteNumber("residual", solution.Residual);
             });
     }
+
+    // A truss is solved without its slack rods; what is left is determinate in most cases, and redundant in some.
+    private static string Routes(Truss truss) => Stability.Of(truss).Verdict == StabilityVerdict.Redundant && !truss.Members.Any(m => m.TensionOnly)
+        ? "by forces that fit together and by the stiffness of the whole truss"
+        : truss.Members.Any(m => m.TensionOnly) ? "by two routes for the rods that act" : "for the whole truss at once and joint by joint";
 
     private static void WriteHead(System.Text.Json.Utf8JsonWriter json, Bridge bridge, LoadCase loads)
     {
