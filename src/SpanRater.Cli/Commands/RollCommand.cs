@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Globalization;
 using SpanRater.Files;
 using SpanRater.Pictures;
 
@@ -7,28 +8,32 @@ namespace SpanRater.Cli.Commands;
 /// <summary><c>roll BRIDGE --vehicle NAME</c>: peak tension and compression of each member, and where the vehicle stood.</summary>
 internal static class RollCommand
 {
+    private const double MostScale = 100;
+
     public static Command Make(Surroundings surroundings)
     {
         var command = new BridgeCommand(surroundings, "roll", "Roll a vehicle over in both directions: peak tension and compression of each member, and where it stood.", draws: true);
         var vehicle = new Option<string>("--vehicle") { Description = "The vehicle, by its name in a catalogue.", HelpName = "NAME", Required = true };
         vehicle.CompletionSources.Add(context => NamesToComplete.Vehicles(context.ParseResult.GetValue(command.Bridge)));
         Option<string?> member = command.MemberOption("Show each axle where this member has its peaks.");
-        return command.With([vehicle, member], pageTellsWarnings: false, (parsed, reading, units, answer) =>
+        var scale = new Option<double?>("--scale") { Description = "Roll this part of the vehicle, such as the share of one truss. Unset: the whole vehicle.", HelpName = "NUMBER" };
+        return command.With([vehicle, member, scale], pageTellsWarnings: false, (parsed, reading, units, answer) =>
         {
             Bridge bridge = reading.Bridge!;
             Vehicle rolled = VehicleOf(BridgeInput.Find(reading.Catalogue, parsed.GetRequiredValue(vehicle), "--vehicle"));
             int? index = parsed.GetValue(member) is { } name ? BridgeInput.FindMember(bridge.Truss, name) : null;
-            PeakPair[]? peaks = null;
-            if (InfluenceLines.Of(bridge.Truss).TryGet(out InfluenceLines? lines, out Refusal? refusal))
+            double part = parsed.GetValue(scale) ?? 1;
+            if (!(part > 0 && part <= MostScale))
             {
-                var plan = new RollingPlan(bridge.Truss.Stations, rolled.Train);
-                peaks = [.. lines.Members.Select(m => plan.PeaksOf(m.Line))];
+                throw new RefusedException(string.Create(CultureInfo.InvariantCulture, $"--scale {part}: must be above 0 and at most {MostScale}, such as 0.65 for the share of one truss."));
             }
 
+            IReadOnlyList<PeakPair>? peaks = null;
+            _ = TrussCrossing.Of(bridge).TryGet(out TrussCrossing? crossing, out Refusal? refusal) && crossing.Roll(rolled, part).TryGet(out peaks, out refusal);
             return answer.Deliver(
-                RollPage.Of(bridge, rolled, peaks, refusal, index, units),
+                RollPage.Of(bridge, new RollingResult(rolled, part, crossing, peaks, refusal), index, units),
                 units,
-                peaks is null ? null : () => RollPicture.Of(bridge.Name, lines!, rolled, peaks, parsed.GetValue(member), units));
+                peaks is null ? null : () => RollPicture.Of(bridge.Name, crossing!.Lines, rolled, peaks, parsed.GetValue(member), units));
         });
     }
 

@@ -35,6 +35,15 @@ internal sealed class Arrangement
 
     public Direction Direction { get; }
 
+    /// <summary>The rigid groups, front to back.</summary>
+    public IReadOnlyList<RigidGroup> Groups => groups;
+
+    /// <summary>The free gaps, one behind each group but the last.</summary>
+    public IReadOnlyList<AxleGap> FreeGaps => freeGaps;
+
+    /// <summary>+1 where the front has the larger x, -1 where the smaller.</summary>
+    public double TowardFront => towardFront;
+
     /// <summary>All arrangements of a train: both directions, right first, and every setting of the varying gaps.</summary>
     public static List<Arrangement> All(double[] stations, AxleTrain train)
     {
@@ -94,12 +103,24 @@ internal sealed class Arrangement
     /// <summary>All gaps at a vertex, front to back.</summary>
     public double[] GapsOf(int vertex, Vertex[][] best)
     {
-        double[] all = [.. gaps];
+        var free = new double[freeGaps.Length];
         for (int g = 0; g < freeGaps.Length; g++)
         {
             int next = best[g][vertex].Next;
-            all[freeGapIndex[g]] = Math.Clamp(GapBetween(g, vertex / 3, next / 3), freeGaps[g].Least, freeGaps[g].Most);
+            free[g] = GapBetween(g, vertex / 3, next / 3);
             vertex = next;
+        }
+
+        return GapsWith(free);
+    }
+
+    /// <summary>All gaps, front to back, with those that are free as they are given.</summary>
+    public double[] GapsWith(IReadOnlyList<double> free)
+    {
+        double[] all = [.. gaps];
+        for (int g = 0; g < freeGaps.Length; g++)
+        {
+            all[freeGapIndex[g]] = Math.Clamp(free[g], freeGaps[g].Least, freeGaps[g].Most);
         }
 
         return all;
@@ -184,7 +205,8 @@ internal sealed class Arrangement
         return !(opens < 0 && gap <= freeGaps[g].Least + tolerance) && !(opens > 0 && gap >= freeGaps[g].Most - tolerance);
     }
 
-    private static double Nudge(Approach approach) => approach switch
+    /// <summary>Which way a limit lies from its position.</summary>
+    public static double Nudge(Approach approach) => approach switch
     {
         Approach.JustLeft => -1,
         Approach.JustRight => 1,

@@ -49,7 +49,16 @@ public sealed record Peak(
     Direction Direction,
     IReadOnlyList<double> Gaps,
     IReadOnlyList<AxleEffect> Axles,
-    Approach Approach = Approach.At);
+    Approach Approach = Approach.At)
+{
+    /// <summary>Which rods are slack there and what that does to the dead load; null where the truss has none.</summary>
+    public PeakRods? Rods { get; init; }
+}
+
+/// <summary>The rods at a peak. The force is that of the axles on the lines of this set, and the shift of the dead load.</summary>
+/// <param name="Slack">Positions of the members of crossed pairs that are slack there.</param>
+/// <param name="DeadShift">Dead force while this set acts less dead force alone [N].</param>
+public sealed record PeakRods(IReadOnlyList<int> Slack, double DeadShift);
 
 /// <summary>The peaks of one influence line under one train.</summary>
 /// <param name="Tension">Largest positive effect; null where there is none.</param>

@@ -53,6 +53,12 @@ internal sealed class RigidGroup
     /// <summary>Number of axles.</summary>
     public int AxleCount => loads.Length;
 
+    /// <summary>x of each axle from the group's front axle [m].</summary>
+    public IReadOnlyList<double> Offsets => offsets;
+
+    /// <summary>Axle loads, front to back [N].</summary>
+    public IReadOnlyList<double> Loads => loads;
+
     /// <summary>x of the group's last axle in a position.</summary>
     public double LastAxle(int position) => Positions[position] + offsets[^1];
 
@@ -80,6 +86,19 @@ internal sealed class RigidGroup
             double ordinate = OrdinateUnder(position, k, approach, ordinates);
             double effect = loads[k] * ordinate;
             into.Add(new AxleEffect(loads[k], Positions[position] + offsets[k], ordinate, leaveOutRelieving && sign * effect < 0 ? 0 : effect));
+        }
+    }
+
+    /// <summary>The same for a group that stands anywhere between a position and the next.</summary>
+    public void Describe(double front, int positionToTheLeft, ReadOnlySpan<double> ordinates, List<AxleEffect> into)
+    {
+        double left = Positions[positionToTheLeft], right = Positions[positionToTheLeft + 1], t = (front - left) / (right - left);
+        for (int k = 0; k < loads.Length; k++)
+        {
+            // No axle passes a panel point on the way, so its ordinate changes evenly.
+            double from = OrdinateUnder(positionToTheLeft, k, Approach.JustRight, ordinates);
+            double ordinate = from + (t * (OrdinateUnder(positionToTheLeft + 1, k, Approach.JustLeft, ordinates) - from));
+            into.Add(new AxleEffect(loads[k], front + offsets[k], ordinate, loads[k] * ordinate));
         }
     }
 

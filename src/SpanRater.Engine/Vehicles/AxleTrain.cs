@@ -102,4 +102,8 @@ public sealed class AxleTrain
 
     /// <summary>Sum of the axle loads [N].</summary>
     public double Weight { get; }
+
+    /// <summary>The same train with every axle load times a factor.</summary>
+    /// <param name="factor">The factor, positive [-].</param>
+    public AxleTrain Times(double factor) => new([.. loads.Select(load => factor * load)], gaps, RelievingAxles);
 }

@@ -25,6 +25,27 @@ public static class RodWording
         return $"Lines for one set of acting rods: {Names(acting, truss)} act; slack: {Names(slack, truss)}. They hold as long as dead and live load together keep just this set acting, and forces of different sets do not add up.";
     }
 
+    /// <summary>How a vehicle was rolled over a truss with rods.</summary>
+    /// <param name="slackUnderDead">Members of crossed pairs that are slack under the dead load.</param>
+    /// <param name="truss">The truss.</param>
+    public static string OfRolling(IReadOnlyList<int> slackUnderDead, Truss truss)
+    {
+        ArgumentNullException.ThrowIfNull(slackUnderDead);
+        ArgumentNullException.ThrowIfNull(truss);
+        return "Some members only pull, so that effects do not add up: the vehicle is rolled with the dead load (DC + DW, unfactored) on, and the force is that of both less that of the dead load alone. "
+            + $"Peaks are sought wherever an axle stands on a panel point or a rod is just at zero. Slack under the dead load alone: {Names(slackUnderDead, truss)}.";
+    }
+
+    /// <summary>Which rods are slack at a peak.</summary>
+    /// <param name="slack">Members of crossed pairs that are slack there.</param>
+    /// <param name="truss">The truss.</param>
+    public static string AtPeak(IReadOnlyList<int> slack, Truss truss)
+    {
+        ArgumentNullException.ThrowIfNull(slack);
+        ArgumentNullException.ThrowIfNull(truss);
+        return $"Slack there: {Names(slack, truss)}.";
+    }
+
     private static string Names(IReadOnlyList<int> members, Truss truss) =>
         members.Count == 0 ? "none" : string.Join(", ", members.Select(m => truss.Members[m].Name));
 }

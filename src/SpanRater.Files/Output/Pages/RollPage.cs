@@ -13,21 +13,24 @@ public static class RollPage
 
     /// <summary>Makes the page.</summary>
     /// <param name="bridge">The bridge.</param>
-    /// <param name="vehicle">The vehicle.</param>
-    /// <param name="peaks">The peaks by member; null where they are refused.</param>
-    /// <param name="refusal">Why there are no peaks; null where there are.</param>
+    /// <param name="result">What came of rolling the vehicle.</param>
     /// <param name="member">Position of the one member to describe axle by axle; null for none.</param>
     /// <param name="units">The units to show.</param>
-    public static ResultPage Of(Bridge bridge, Vehicle vehicle, IReadOnlyList<PeakPair>? peaks, Refusal? refusal, int? member, DisplayUnits units)
+    public static ResultPage Of(Bridge bridge, RollingResult result, int? member, DisplayUnits units)
     {
         ArgumentNullException.ThrowIfNull(bridge);
-        ArgumentNullException.ThrowIfNull(vehicle);
+        ArgumentNullException.ThrowIfNull(result);
         ArgumentNullException.ThrowIfNull(units);
         Truss truss = bridge.Truss;
+        Vehicle vehicle = result.Vehicle;
+        IReadOnlyList<PeakPair>? peaks = result.Peaks;
+        string part = result.Scale == 1
+            ? "The whole vehicle on one truss, no impact."
+            : string.Create(CultureInfo.InvariantCulture, $"{result.Scale:0.####} of the vehicle on one truss, no impact.");
         var blocks = new List<ResultBlock>
         {
             new ResultBlock.Heading($"{bridge.Name}: {vehicle.Name} rolled over in both directions"),
-            new ResultBlock.Paragraph($"{VehiclesPage.Describe(vehicle, units)}. The whole vehicle on one truss, no impact."),
+            new ResultBlock.Paragraph($"{VehiclesPage.Describe(vehicle, units)}. {part}"),
         };
         if (vehicle.LaneLoading is { } loading)
         {
@@ -36,15 +39,20 @@ public static class RollPage
 
         if (peaks is null)
         {
-            string why = RefusalWording.Sentence(refusal!, truss);
+            string why = RefusalWording.Sentence(result.Refusal!, truss);
             blocks.Add(new ResultBlock.Paragraph(why, Strong: true));
-            return new ResultPage(blocks, new ResultTable(Columns, []), [why], json => WriteRefused(json, bridge, vehicle, refusal!), IsAnswer: false);
+            return new ResultPage(blocks, new ResultTable(Columns, []), [why], json => WriteRefused(json, bridge, result), IsAnswer: false);
         }
 
         IReadOnlyList<object?>[] rows =
         [
             .. truss.Members.SelectMany((m, i) => ((Sense[])[Sense.Tension, Sense.Compression]).Select(sense => Row(m, sense, peaks[i].Of(sense), vehicle, units))),
         ];
+        if (result.Crossing?.Lines.Slack is { } slackUnderDead)
+        {
+            blocks.Add(new ResultBlock.Paragraph(RodWording.OfRolling(slackUnderDead, truss)));
+        }
+
         bool varies = vehicle.Train.Gaps.Any(g => g.Varies);
         blocks.Add(new ResultBlock.Grid(varies
             ? new ResultTable(Columns, rows)
@@ -55,14 +63,14 @@ public static class RollPage
             {
                 if (peaks[index].Of(sense) is { } peak)
                 {
-                    blocks.Add(new ResultBlock.Paragraph($"{truss.Members[index].Name}, peak {Words.Of(sense)}, driving {Words.Of(peak.Direction)}: each axle, from the front back."));
+                    blocks.Add(new ResultBlock.Paragraph($"{truss.Members[index].Name}, peak {Words.Of(sense)}, driving {Words.Of(peak.Direction)}: each axle, from the front back.{(peak.Rods is { } rods ? $" {RodWording.AtPeak(rods.Slack, truss)}" : "")}"));
                     blocks.Add(AxleTable(peak));
                 }
             }
         }
 
         blocks.Add(new ResultBlock.Paragraph("Tension is positive. Direction is the way the vehicle drives; right means that the front axle has the largest x."));
-        return new ResultPage(blocks, new ResultTable(Columns, rows), [], json => Write(json, bridge, vehicle, peaks, varies));
+        return new ResultPage(blocks, new ResultTable(Columns, rows), [], json => Write(json, bridge, result, varies));
     }
 
     private static IReadOnlyList<object?> Row(Member member, Sense sense, Peak? peak, Vehicle vehicle, DisplayUnits units) =>
@@ -83,27 +91,28 @@ public static class RollPage
         [new("axle"), new("load", Quantity.Force), new("station", Quantity.Length), new("ordinate", Quantity.Number, 4), new("adds", Quantity.Force)],
         [
             .. peak.Axles.Select((a, i) => (IReadOnlyList<object?>)[(i + 1).ToString(CultureInfo.InvariantCulture), a.Load, a.Station, a.Ordinate, a.Effect]),
+            .. peak.Rods is { DeadShift: not 0 } rods ? (IEnumerable<IReadOnlyList<object?>>)[["dead load, on other rods", null, null, null, rods.DeadShift]] : [],
             ["sum", peak.Axles.Sum(a => a.Load), null, null, peak.Force],
         ]));
 
-    private static void Write(Utf8JsonWriter json, Bridge bridge, Vehicle vehicle, IReadOnlyList<PeakPair> peaks, bool varies)
+    private static void Write(Utf8JsonWriter json, Bridge bridge, RollingResult result, bool varies)
     {
-        json.WriteString("bridge", bridge.Name);
-        json.WriteString("vehicle", vehicle.Name);
+        IReadOnlyList<PeakPair> peaks = result.Peaks!;
+        WriteHead(json, bridge, result);
         json.WriteStartArray("peaks");
         for (int m = 0; m < peaks.Count; m++)
         {
             json.WriteStartObject();
             json.WriteString("member", bridge.Truss.Members[m].Name);
-            WritePeak(json, "tension", peaks[m].Tension, varies);
-            WritePeak(json, "compression", peaks[m].Compression, varies);
+            WritePeak(json, "tension", peaks[m].Tension, bridge.Truss, varies);
+            WritePeak(json, "compression", peaks[m].Compression, bridge.Truss, varies);
             json.WriteEndObject();
         }
 
         json.WriteEndArray();
     }
 
-    private static void WritePeak(Utf8JsonWriter json, string name, Peak? peak, bool varies)
+    private static void WritePeak(Utf8JsonWriter json, string name, Peak? peak, Truss truss, bool varies)
     {
         if (peak is null)
         {
@@ -125,6 +134,12 @@ public static class RollPage
             json.WriteNumbers("spacings", peak.Gaps);
         }
 
+        if (peak.Rods is { } rods)
+        {
+            json.WriteNames("slack", rods.Slack.Select(m => truss.Members[m].Name));
+            json.WriteForce("deadShift", rods.DeadShift);
+        }
+
         json.WriteStartArray("axles");
         foreach (AxleEffect axle in peak.Axles)
         {
@@ -140,12 +155,29 @@ public static class RollPage
         json.WriteEndObject();
     }
 
-    private static void WriteRefused(Utf8JsonWriter json, Bridge bridge, Vehicle vehicle, Refusal refusal)
+    private static void WriteRefused(Utf8JsonWriter json, Bridge bridge, RollingResult result)
     {
-        json.WriteString("bridge", bridge.Name);
-        json.WriteString("vehicle", vehicle.Name);
+        WriteHead(json, bridge, result);
         json.WriteStartArray("peaks");
         json.WriteEndArray();
-        json.WriteRefusal(refusal, bridge.Truss);
+        json.WriteRefusal(result.Refusal!, bridge.Truss);
+    }
+
+    private static void WriteHead(Utf8JsonWriter json, Bridge bridge, RollingResult result)
+    {
+        json.WriteString("bridge", bridge.Name);
+        json.WriteString("vehicle", result.Vehicle.Name);
+        if (result.Scale != 1)
+        {
+            json.WriteNumber("scale", result.Scale);
+        }
     }
 }
+
+/// <summary>What came of rolling a vehicle over a bridge.</summary>
+/// <param name="Vehicle">The vehicle.</param>
+/// <param name="Scale">Part of it that was rolled [-].</param>
+/// <param name="Crossing">The truss with its dead load on; null where there is none.</param>
+/// <param name="Peaks">The peaks by member; null where they are refused.</param>
+/// <param name="Refusal">Why there are no peaks; null where there are.</param>
+public sealed record RollingResult(Vehicle Vehicle, double Scale, TrussCrossing? Crossing, IReadOnlyList<PeakPair>? Peaks, Refusal? Refusal);
