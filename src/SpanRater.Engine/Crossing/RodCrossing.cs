@@ -143,6 +143,9 @@ internal sealed class RodCrossing : TrussCrossing
         };
     }
 
+    /// <summary>The lines of a set that has been found before.</summary>
+    public InfluenceLines LinesOf(IReadOnlyList<int> slack) => sets.Values.First(s => s.Lines.Slack!.SequenceEqual(slack)).Lines;
+
     private double DeadAlone(int member) => Components!.MemberForces[member] + (WearingSurface?.MemberForces[member] ?? 0);
 
     // A peak is found once with take-overs and once more with the lines of the set that acts there; the two must agree.

@@ -13,17 +13,12 @@ public sealed class BridgeRating
         RatingMethod method,
         IReadOnlyList<RatingRow> rows,
         IReadOnlyList<Stamp> stamps,
-        ForceSolution components,
-        ForceSolution? wearingSurface,
-        InfluenceLines lines)
+        TrussCrossing crossing)
     {
         Bridge = bridge;
         Method = method;
         Stamps = stamps;
-        Components = components;
-        WearingSurface = wearingSurface;
-        Lines = lines;
-        Residual = Math.Max(lines.Residual, Math.Max(components.Residual, wearingSurface?.Residual ?? 0));
+        Crossing = crossing;
 
         othersRated = rows.Any(r => HasFactor(r) && r.Level.Governance == Governance.Governs);
 
@@ -46,26 +41,21 @@ public sealed class BridgeRating
     /// <summary>What was assumed.</summary>
     public IReadOnlyList<Stamp> Stamps { get; }
 
-    /// <summary>Forces under the components' dead load.</summary>
-    public ForceSolution Components { get; }
+    /// <summary>The truss with its dead load on.</summary>
+    public TrussCrossing Crossing { get; }
 
-    /// <summary>Forces under the wearing surface; null where there is none.</summary>
-    public ForceSolution? WearingSurface { get; }
-
-    /// <summary>The influence lines.</summary>
-    public InfluenceLines Lines { get; }
-
-    /// <summary>Largest residual of all solutions used [-].</summary>
-    public double Residual { get; }
-
-    /// <summary>The row that governs; null where nothing is rated.</summary>
+    /// <summary>The row that governs; null where nothing is rated, and while a vehicle is withheld.</summary>
     public RatingRow? Governing { get; }
 
     /// <summary>The lowest row at inventory level; null where there is none.</summary>
     public RatingRow? GoverningInventory { get; }
 
-    /// <summary>Rows that are not rated.</summary>
-    public IEnumerable<RatingRow> NotRated => Rows.Where(r => r.Status == RatingStatus.NotRated);
+    /// <summary>Rows that are not rated, or withheld.</summary>
+    public IEnumerable<RatingRow> NotRated => Rows.Where(r => r.Status is RatingStatus.NotRated or RatingStatus.Withheld);
+
+    /// <summary>What withholds ratings, by vehicle; empty where nothing does.</summary>
+    public IEnumerable<(LiveLoad Vehicle, NotRatedReason.Uncarried Reason)> Withheld =>
+        Rows.Where(r => r.Status == RatingStatus.Withheld).Select(r => (r.Vehicle, (NotRatedReason.Uncarried)r.Reason!)).DistinctBy(w => w.Vehicle);
 
     /// <summary>The lowest row of each member that may govern, by member; null where none of its rows may.</summary>
     public IReadOnlyList<RatingRow?> LowestByMember() =>

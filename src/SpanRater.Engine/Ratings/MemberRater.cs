@@ -10,19 +10,15 @@ public sealed class MemberRater
     private readonly Bridge bridge;
     private readonly RatingMethod method;
     private readonly DeadFactors deadFactors;
-    private readonly InfluenceLines lines;
-    private readonly ForceSolution components;
-    private readonly ForceSolution? wearingSurface;
+    private readonly TrussCrossing crossing;
     private readonly List<RatingRow> rows = [];
     private readonly List<Stamp> stamps = [];
 
-    private MemberRater(Bridge bridge, RatingMethod method, InfluenceLines lines, ForceSolution components, ForceSolution? wearingSurface)
+    private MemberRater(Bridge bridge, RatingMethod method, TrussCrossing crossing)
     {
         this.bridge = bridge;
         this.method = method;
-        this.lines = lines;
-        this.components = components;
-        this.wearingSurface = wearingSurface;
+        this.crossing = crossing;
         deadFactors = method.DeadFactorsWith(bridge.Rating);
     }
 
@@ -36,35 +32,29 @@ public sealed class MemberRater
         ArgumentNullException.ThrowIfNull(bridge);
         ArgumentNullException.ThrowIfNull(method);
         ArgumentNullException.ThrowIfNull(vehicles);
-        LoadCase dc = bridge.FindCase(Bridge.ComponentsCase)
-            ?? throw new ArgumentException($"A bridge is rated with its dead load, case {Bridge.ComponentsCase}; it has none.", nameof(bridge));
+        if (bridge.FindCase(Bridge.ComponentsCase) is null)
+        {
+            throw new ArgumentException($"A bridge is rated with its dead load, case {Bridge.ComponentsCase}; it has none.", nameof(bridge));
+        }
 
-        if (!DeterminateTruss.Of(bridge.Truss).TryGet(out DeterminateTruss? system, out Refusal? refusal)
-            || !InfluenceLines.Of(system).TryGet(out InfluenceLines? lines, out refusal)
-            || !system.Solve(dc).TryGet(out ForceSolution? components, out refusal))
+        if (!TrussCrossing.Of(bridge).TryGet(out TrussCrossing? crossing, out Refusal? refusal))
         {
             return refusal;
         }
 
-        ForceSolution? wearingSurface = null;
-        if (bridge.FindCase(Bridge.WearingSurfaceCase) is { } dw && !system.Solve(dw).TryGet(out wearingSurface, out refusal))
-        {
-            return refusal;
-        }
-
-        var rater = new MemberRater(bridge, method, lines, components, wearingSurface);
+        var rater = new MemberRater(bridge, method, crossing);
         rater.StampWhatWasAssumed(vehicles);
         foreach (LiveLoad vehicle in vehicles)
         {
             rater.Rate(vehicle);
         }
 
-        return new BridgeRating(bridge, method, rater.rows, rater.stamps, components, wearingSurface, lines);
+        return new BridgeRating(bridge, method, rater.rows, rater.stamps, crossing);
     }
 
     private void StampWhatWasAssumed(IReadOnlyList<LiveLoad> vehicles)
     {
-        if (wearingSurface is null)
+        if (crossing.WearingSurface is null)
         {
             stamps.Add(new Stamp.NoWearingSurface());
         }
@@ -139,16 +129,45 @@ public sealed class MemberRater
         }
 
         StampShare(vehicle, rule, shares);
-        var plan = new RollingPlan(bridge.Truss.Stations, vehicle.Train);
-        PeakPair[] peaks = [.. lines.Members.Select(m => plan.PeaksOf(m.Line))];
-        if (shares.Alike)
+        (string? Truss, LateralShare Share)[] trusses = shares.Alike
+            ? [(null, shares.Left)]
+            : [(bridge.Deck.TrussNames[0], shares.Left), (bridge.Deck.TrussNames[1], shares.Right)];
+        if (crossing is RodCrossing rods)
         {
-            RateTruss(vehicle, null, shares.Left, peaks, null);
+            RateWithRods(vehicle, rods, trusses);
+            return;
         }
-        else
+
+        IReadOnlyList<PeakPair> peaks = crossing.Roll(vehicle).Value!;
+        foreach ((string? truss, LateralShare share) in trusses)
         {
-            RateTruss(vehicle, bridge.Deck.TrussNames[0], shares.Left, peaks, null);
-            RateTruss(vehicle, bridge.Deck.TrussNames[1], shares.Right, peaks, null);
+            RateTruss(vehicle, truss, share, peaks, null);
+        }
+    }
+
+    // A vehicle that no set of rods carries at one level or on one truss is withheld at all of them.
+    private void RateWithRods(Vehicle vehicle, RodCrossing rods, (string? Truss, LateralShare Share)[] trusses)
+    {
+        if (!rods.PlanOf(vehicle).TryGet(out KinkedPlan? plan, out _))
+        {
+            RateAlike(vehicle, new NotRatedReason.RelievingAxlesWithRods(vehicle.Name));
+            return;
+        }
+
+        var rater = new RodRater(bridge, method, rods, vehicle, plan);
+        var caps = new Dictionary<(string? Truss, RatingLevel Level), NotRatedReason.Uncarried?>();
+        foreach ((string? truss, LateralShare share) in trusses)
+        {
+            foreach (RatingLevel level in method.LevelsOf(vehicle.Class, bridge.Rating))
+            {
+                caps[(truss, level)] = level.LiveFactor is { } factor ? rater.Uncarried(factor, share.Value) : null;
+            }
+        }
+
+        NotRatedReason.Uncarried? withheld = caps.Values.Where(c => c?.Factor < 1).MinBy(c => c!.Factor);
+        foreach ((string? truss, LateralShare share) in trusses)
+        {
+            RateTruss(vehicle, truss, share, rater.PeaksAt(share.Value), null, row => rater.Rate(row, caps[(truss, row.Level)], withheld));
         }
     }
 
@@ -173,7 +192,7 @@ public sealed class MemberRater
         }
     }
 
-    private void RateTruss(LiveLoad vehicle, string? truss, LateralShare? share, PeakPair[]? peaks, NotRatedReason? reason)
+    private void RateTruss(LiveLoad vehicle, string? truss, LateralShare? share, IReadOnlyList<PeakPair>? peaks, NotRatedReason? reason, Func<RatingRow, RatingRow>? rate = null)
     {
         foreach (RatingLevel level in method.LevelsOf(vehicle.Class, bridge.Rating))
         {
@@ -193,12 +212,12 @@ public sealed class MemberRater
                         Status = RatingStatus.NotRated,
                         Reason = missing,
                         Capacity = bridge.Capacities[m][method.CapacityFor(sense, level)],
-                        DeadComponents = components.MemberForces[m],
-                        DeadWearing = wearingSurface?.MemberForces[m] ?? 0,
+                        DeadComponents = crossing.Components!.MemberForces[m],
+                        DeadWearing = crossing.WearingSurface?.MemberForces[m] ?? 0,
                         Share = share,
                         Peak = peaks?[m].Of(sense),
                     };
-                    rows.Add(Rated(WithEffects(row)));
+                    rows.Add(rate is null ? Rated(WithEffects(row)) : rate(row));
                 }
             }
         }
@@ -219,7 +238,7 @@ public sealed class MemberRater
             return row;
         }
 
-        double loadedLength = LoadedLength(lines.Members[row.MemberIndex].Line, row.Sense, row.Peak);
+        double loadedLength = LoadedLength(crossing.Lines.Members[row.MemberIndex].Line, row.Sense, row.Peak.Axles);
         return row with
         {
             Live = row.Peak.Force * row.Share.Value,
@@ -255,12 +274,16 @@ public sealed class MemberRater
             : row with { Status = RatingStatus.Rated, Factor = room / (row.Level.LiveFactor!.Value * Math.Abs(live) * (1 + impact)) };
     }
 
-    // The stretch of the member's own line, in the sense rated, that holds the vehicle: the one that gives most of the peak.
-    private static double LoadedLength(InfluenceLine line, Sense sense, Peak peak)
+    /// <summary>
+    /// Length of the stretch of a member's line, in the sense rated, that holds the vehicle: the one that gives most of the
+    /// effect [m]; 0 where the line has no such stretch.
+    /// </summary>
+    internal static double LoadedLength(InfluenceLine line, Sense sense, IReadOnlyList<AxleEffect> axles)
     {
         double sign = sense == Sense.Tension ? 1 : -1;
-        return line.Regions(sense)
-            .MaxBy(region => peak.Axles.Where(a => a.Station >= region.Left && a.Station <= region.Right).Sum(a => sign * a.Effect))
-            .Length;
+        IReadOnlyList<DeckStretch> regions = line.Regions(sense);
+        return regions.Count == 0
+            ? 0
+            : regions.MaxBy(region => axles.Where(a => a.Station >= region.Left && a.Station <= region.Right).Sum(a => sign * a.Effect)).Length;
     }
 }

@@ -44,6 +44,18 @@ public abstract record NotRatedReason
     /// <summary>A permit vehicle without a permit factor.</summary>
     public sealed record NoPermitFactor() : NotRatedReason;
 
+    /// <summary>
+    /// Before the factored vehicle is on whole, a member that only pulls would be compressed and nothing takes over from it:
+    /// nothing is rated for the vehicle.
+    /// </summary>
+    /// <param name="Member">Name of the member.</param>
+    /// <param name="Factor">Part of the factored vehicle at which it goes slack, below 1 [-].</param>
+    public sealed record Uncarried(string Member, double Factor) : NotRatedReason;
+
+    /// <summary>Relieving axles are to be left out, which has no meaning where rods go slack.</summary>
+    /// <param name="Vehicle">Name of the vehicle.</param>
+    public sealed record RelievingAxlesWithRods(string Vehicle) : NotRatedReason;
+
     /// <summary>There is no lateral share.</summary>
     /// <param name="Share">Why there is none.</param>
     public sealed record NoShare(ShareOutcome Share) : NotRatedReason;
@@ -111,6 +123,12 @@ public sealed record RatingRow
 
     /// <summary>Dynamic allowance [-]; null where there is no live effect.</summary>
     public double? Impact { get; init; }
+
+    /// <summary>Name of the member that goes slack first, at the factor; null where the capacity is reached before that.</summary>
+    public string? CappedBy { get; init; }
+
+    /// <summary>Positions of the members of crossed pairs that are slack where the capacity is reached; null in a truss without rods.</summary>
+    public IReadOnlyList<int>? SlackAtFactor { get; init; }
 
     /// <summary>Rating factor [-]; null where there is none.</summary>
     public double? Factor { get; init; }

@@ -13,6 +13,10 @@ public static class RatingWording
         NotRatedReason.NoCapacity r => $"no capacity: column \"{MembersTable.ColumnOf(r.Capacity)}\" of members.csv is blank",
         NotRatedReason.LaneLoad r => $"lane load: the standard form (\"{r.Loading}\") has one, which is not carried yet, and the truck alone would flatter",
         NotRatedReason.SeveralVehicles r => $"\"{r.Loading}\" is made of several vehicles, which are not combined yet: rate them one by one",
+        NotRatedReason.Uncarried r => string.Create(
+            CultureInfo.InvariantCulture,
+            $"uncarried compression in {r.Member}: it only pulls, and at {Math.Floor(r.Factor * 100) / 100:0.00} of the factored vehicle it goes slack with nothing to take over. Every rating of this vehicle is withheld"),
+        NotRatedReason.RelievingAxlesWithRods r => $"relieving axles of {r.Vehicle} are to be left out, which has no meaning where rods go slack",
         NotRatedReason.NoPermitFactor => "permit_factor is missing in bridge.toml [rating]: a permit vehicle is rated with the factor its permit calls for",
         NotRatedReason.NoShare r => Of(r.Share, units),
         _ => throw new ArgumentOutOfRangeException(nameof(reason), reason, "Every reason has a sentence."),

@@ -67,7 +67,7 @@ public static class RatingPage
         blocks.Add(new ResultBlock.Paragraph($"{DeadLoadWording.Of(rating.Bridge, units)}."));
         blocks.Add(new ResultBlock.Items("Assumed, or done in place of what was asked:", [.. rating.Stamps.Select(s => RatingWording.Of(s, units))]));
         blocks.Add(new ResultBlock.Paragraph($"{RatingWording.Factors(rating)}. They are from {rating.Method.Source}."));
-        blocks.Add(new ResultBlock.Paragraph(string.Create(CultureInfo.InvariantCulture, $"Forces: tension positive; live with share and presence, without impact and load factor. Largest residual {rating.Residual:0.0e+0}.")));
+        blocks.Add(new ResultBlock.Paragraph(string.Create(CultureInfo.InvariantCulture, $"Forces: tension positive; live with share and presence, without impact and load factor. Largest residual {rating.Crossing.Residual:0.0e+0}.")));
         blocks.Add(new ResultBlock.Paragraph(Words.Caution, Strong: true));
         return new ResultPage(
             blocks,
@@ -113,6 +113,8 @@ public static class RatingPage
 
     private static string Governing(BridgeRating rating) => rating.Governing switch
     {
+        null when rating.Withheld.Any() =>
+            $"Nothing governs while a rating is withheld. {string.Join(". ", rating.Withheld.GroupBy(w => w.Reason.Member).Select(g => $"{g.Key} goes slack before the factored vehicle is on whole ({string.Join(", ", g.Select(w => w.Vehicle.Name))})"))}: no such vehicle can be called safe here.",
         { Status: RatingStatus.DeadExceeds } row => $"Governing: {Row(row)}: the dead load alone exceeds the capacity. Check the inputs; if they are true, treat the bridge as closed until an engineer has reviewed it.",
         { Factor: < 1 } row => $"Governing: {Row(row)}. A factor below 1: the vehicle is too heavy for this member as entered.",
         { } row => $"Governing: {Row(row)}.",
@@ -120,7 +122,7 @@ public static class RatingPage
     };
 
     private static string Row(RatingRow row) =>
-        $"{row.Member.Name} in {Words.Of(row.Sense)} under {row.Vehicle.Name} at {row.Level.Name} level, rating factor {Words.Factor(row.Factor)}{(row.Truss is null ? "" : $" ({row.Truss} truss)")}";
+        $"{row.Member.Name} in {Words.Of(row.Sense)} under {row.Vehicle.Name} at {row.Level.Name} level, rating factor {Words.Factor(row.Factor)}{(row.CappedBy is { } rod ? $", where {rod} goes slack" : "")}{(row.Truss is null ? "" : $" ({row.Truss} truss)")}";
 
     // One line a reason and sense, with its members or vehicles: not one for each of the rows.
     private static List<string> NotRated(BridgeRating rating, IReadOnlyList<string> notAsked, DisplayUnits units) =>
@@ -206,7 +208,7 @@ public static class RatingPage
         json.WriteStartArray("ratings");
         foreach (RatingRow row in rating.Rows)
         {
-            WriteRow(json, row);
+            WriteRow(json, row, rating.Bridge.Truss);
         }
 
         json.WriteEndArray();
@@ -232,10 +234,10 @@ public static class RatingPage
         }
 
         json.WriteEndArray();
-        json.WriteNumber("residual", rating.Residual);
+        json.WriteNumber("residual", rating.Crossing.Residual);
     }
 
-    private static void WriteRow(Utf8JsonWriter json, RatingRow row)
+    private static void WriteRow(Utf8JsonWriter json, RatingRow row, Truss truss)
     {
         json.WriteStartObject();
         json.WriteString("truss", row.Truss);
@@ -259,6 +261,16 @@ public static class RatingPage
         json.WriteNumberOrNull("liveFactor", row.Level.LiveFactor);
         json.WriteNumberOrNull("share", row.Share?.Value);
         json.WriteNumberOrNull("loadedLength", row.LoadedLength);
+        if (row.CappedBy is not null)
+        {
+            json.WriteString("cappedBy", row.CappedBy);
+        }
+
+        if (row.SlackAtFactor is { } slack)
+        {
+            json.WriteNames("slackAtFactor", slack.Select(m => truss.Members[m].Name));
+        }
+
         json.WriteEndObject();
     }
 

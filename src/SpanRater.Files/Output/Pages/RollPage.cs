@@ -48,6 +48,7 @@ public static class RollPage
         [
             .. truss.Members.SelectMany((m, i) => ((Sense[])[Sense.Tension, Sense.Compression]).Select(sense => Row(m, sense, peaks[i].Of(sense), vehicle, units))),
         ];
+        IReadOnlyList<object?>[] shown = [.. rows.Select((row, i) => AsShown(row, truss.Members[i / 2]))];
         if (result.Crossing?.Lines.Slack is { } slackUnderDead)
         {
             blocks.Add(new ResultBlock.Paragraph(RodWording.OfRolling(slackUnderDead, truss)));
@@ -55,8 +56,8 @@ public static class RollPage
 
         bool varies = vehicle.Train.Gaps.Any(g => g.Varies);
         blocks.Add(new ResultBlock.Grid(varies
-            ? new ResultTable(Columns, rows)
-            : new ResultTable(Columns[..^1], [.. rows.Select(r => (IReadOnlyList<object?>)[.. r.Take(Columns.Length - 1)])])));
+            ? new ResultTable(Columns, shown)
+            : new ResultTable(Columns[..^1], [.. shown.Select(r => (IReadOnlyList<object?>)[.. r.Take(Columns.Length - 1)])])));
         if (member is { } index)
         {
             foreach (Sense sense in (Sense[])[Sense.Tension, Sense.Compression])
@@ -72,6 +73,10 @@ public static class RollPage
         blocks.Add(new ResultBlock.Paragraph("Tension is positive. Direction is the way the vehicle drives; right means that the front axle has the largest x."));
         return new ResultPage(blocks, new ResultTable(Columns, rows), [], json => Write(json, bridge, result, varies));
     }
+
+    // A rod is never pressed: what is below its dead force is tension that it loses.
+    private static IReadOnlyList<object?> AsShown(IReadOnlyList<object?> row, Member member) =>
+        member.TensionOnly && row[3] is < 0.0 ? [.. row.Take(2), "tension lost", .. row.Skip(3)] : row;
 
     private static IReadOnlyList<object?> Row(Member member, Sense sense, Peak? peak, Vehicle vehicle, DisplayUnits units) =>
         peak is null

@@ -1,0 +1,169 @@
+namespace SpanRater;
+
+/// <summary>
+/// Rates the members of a truss with rods for one vehicle. Effects do not add up, so the factor is the smallest scale of the
+/// factored vehicle at which the factored total reaches the capacity, over all positions, directions, gaps and pairs of dead
+/// factors; rods go slack where they do at that scale, not at the whole vehicle.
+/// </summary>
+internal sealed class RodRater
+{
+    private readonly Bridge bridge;
+    private readonly RatingMethod method;
+    private readonly RodCrossing crossing;
+    private readonly Vehicle vehicle;
+    private readonly List<FactoredDead> deadLoads = [];
+    private readonly KinkedRays unfactored;
+
+    public RodRater(Bridge bridge, RatingMethod method, RodCrossing crossing, Vehicle vehicle, KinkedPlan plan)
+    {
+        this.bridge = bridge;
+        this.method = method;
+        this.crossing = crossing;
+        this.vehicle = vehicle;
+        unfactored = plan.With(crossing.Dead(1, 1));
+        DeadFactors factors = method.DeadFactorsWith(bridge.Rating);
+        foreach (double onComponents in new[] { factors.Components, factors.RelievingComponents }.Distinct())
+        {
+            foreach (double onWearing in crossing.WearingSurface is null ? [factors.WearingSurface] : new[] { factors.WearingSurface, factors.RelievingWearingSurface }.Distinct())
+            {
+                deadLoads.Add(new FactoredDead(onComponents, onWearing, plan.With(crossing.Dead(onComponents, onWearing))));
+            }
+        }
+    }
+
+    /// <summary>The peaks of the part of the vehicle that one truss carries, with the dead load as it is; null where a rod would be compressed.</summary>
+    public IReadOnlyList<PeakPair>? PeaksAt(double share) => crossing.Roll(vehicle, unfactored, share).Value;
+
+    /// <summary>The member that goes slack first with nothing to take over from it, and the factor at which it does; null where none ever does.</summary>
+    public NotRatedReason.Uncarried? Uncarried(double liveFactor, double share)
+    {
+        NotRatedReason.Uncarried? first = null;
+        foreach (int rod in crossing.Unpaired)
+        {
+            foreach (FactoredDead dead in deadLoads)
+            {
+                double limit = PairedRods.ZeroForce * (vehicle.Train.Weight + Math.Abs(dead.Rays.DeadAlone(rod)));
+                if (Least(rod, Sense.Compression, limit, dead)?.Scale / (liveFactor * share) is { } factor && !(factor >= first?.Factor))
+                {
+                    first = new NotRatedReason.Uncarried(bridge.Truss.Members[rod].Name, factor);
+                }
+            }
+        }
+
+        return first;
+    }
+
+    /// <summary>The row with its factor, as far as the rods allow one.</summary>
+    /// <param name="row">A row with its capacity, share and peak.</param>
+    /// <param name="cap">The first member that goes slack with nothing to take over; null where none does.</param>
+    /// <param name="withheld">What withholds every rating of the vehicle; null where nothing does.</param>
+    public RatingRow Rate(RatingRow row, NotRatedReason.Uncarried? cap, NotRatedReason.Uncarried? withheld)
+    {
+        double sign = row.Sense == Sense.Tension ? 1 : -1;
+        FactoredDead heaviest = deadLoads.MaxBy(d => sign * d.Rays.DeadAlone(row.MemberIndex))!;
+        row = WithPeak(WithDead(row, heaviest));
+        if (row.Member.TensionOnly && row.Sense == Sense.Compression)
+        {
+            return row with { Status = RatingStatus.Slack };
+        }
+
+        if (row.Capacity <= row.FactoredDead)
+        {
+            return row with { Status = RatingStatus.DeadExceeds, Factor = 0, Reason = null };
+        }
+
+        if (row.Reason is not null || withheld is not null)
+        {
+            return row.Reason is not null ? row : row with { Status = RatingStatus.Withheld, Reason = withheld };
+        }
+
+        if (row.Capacity is not { } capacity)
+        {
+            return row.Live is not null || row.FactoredDead > 0
+                ? row with { Reason = new NotRatedReason.NoCapacity(method.CapacityFor(row.Sense, row.Level)) }
+                : row with { Status = RatingStatus.NotLoaded };
+        }
+
+        (FactoredDead Dead, KinkedScale Scale)? least = null;
+        foreach (FactoredDead dead in deadLoads)
+        {
+            if (Least(row.MemberIndex, row.Sense, capacity, dead) is { } scale && !(scale.Scale >= least?.Scale.Scale))
+            {
+                least = (dead, scale);
+            }
+        }
+
+        if (least is not { } found)
+        {
+            return row with { Status = RatingStatus.NotLoaded };
+        }
+
+        RatingRow reached = Reached(row, found.Dead, found.Scale, cap);
+
+        // What the vehicle does not load as it is, and only would where the rods have failed, is not loaded.
+        return reached.CappedBy is not null && row.Live is null ? row with { Status = RatingStatus.NotLoaded } : reached;
+    }
+
+    private RatingRow Reached(RatingRow row, FactoredDead dead, KinkedScale reached, NotRatedReason.Uncarried? cap)
+    {
+        double factor = reached.Scale / (row.Level.LiveFactor!.Value * row.Share!.Value);
+        bool capped = factor > cap?.Factor;
+        Peak? position = crossing.SetsAt(reached.Ray, reached.Weight).Value is [var set, ..]
+            ? crossing.Describe(row.MemberIndex, reached.Ray, reached.Weight, 0, set)
+            : null;
+        return WithDead(row, dead) with
+        {
+            Status = RatingStatus.Rated,
+            Factor = capped ? cap!.Factor : factor,
+            CappedBy = capped ? cap!.Member : null,
+            Live = row.Live ?? 0,
+            Impact = reached.Addition - 1,
+            LoadedLength = LoadedLength(row.MemberIndex, row.Sense, reached.Ray, reached.Weight),
+            SlackAtFactor = position?.Rods?.Slack,
+        };
+    }
+
+    private KinkedScale? Least(int member, Sense sense, double limit, FactoredDead dead) => dead.Rays.LeastScale(
+        member,
+        sense == Sense.Tension ? 1 : -1,
+        limit,
+        (ray, weight) => 1 + ImpactOf(() => LoadedLength(member, sense, ray, weight)),
+        1 + ImpactOf(() => 0));
+
+    private double ImpactOf(Func<double> loadedLength) =>
+        bridge.Rating.Impact ?? (method.RuleOf(vehicle.Class).HasImpact ? method.Impact(loadedLength()) : 0);
+
+    // Where a rod is just at zero two sets act, and the shorter length, with the larger impact, is taken.
+    private double LoadedLength(int member, Sense sense, Ray ray, double scale)
+    {
+        double? shortest = null;
+        foreach (ActingSet set in crossing.SetsAt(ray, scale).Value ?? [])
+        {
+            double length = MemberRater.LoadedLength(set.Lines.Members[member].Line, sense, crossing.Describe(member, ray, scale, 0, set).Axles);
+            shortest = Math.Min(shortest ?? length, length);
+        }
+
+        return shortest ?? 0;
+    }
+
+    private static RatingRow WithDead(RatingRow row, FactoredDead dead) => row with
+    {
+        ComponentsFactor = dead.OnComponents,
+        WearingFactor = dead.OnWearing,
+        FactoredDead = (row.Sense == Sense.Tension ? 1 : -1) * dead.Rays.DeadAlone(row.MemberIndex),
+    };
+
+    private RatingRow WithPeak(RatingRow row)
+    {
+        if (row.Peak is not { } peak)
+        {
+            return row;
+        }
+
+        InfluenceLine line = crossing.LinesOf(peak.Rods!.Slack).Members[row.MemberIndex].Line;
+        double length = MemberRater.LoadedLength(line, row.Sense, peak.Axles);
+        return row with { Live = peak.Force, LoadedLength = length, Impact = ImpactOf(() => length) };
+    }
+
+    private sealed record FactoredDead(double OnComponents, double OnWearing, KinkedRays Rays);
+}
