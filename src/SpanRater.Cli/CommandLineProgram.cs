@@ -56,6 +56,8 @@ public static class CommandLineProgram
         root.Add(InfluenceCommand.Make(surroundings));
         root.Add(RollCommand.Make(surroundings));
         root.Add(RateCommand.Make(surroundings));
+        root.Add(DeflectCommand.Make(surroundings));
+        root.Add(FrequencyCommand.Make(surroundings));
         root.Add(VehiclesCommand.Make(surroundings));
         root.Add(CompletionCommand.Make(surroundings));
         return root;

@@ -23,6 +23,14 @@ public sealed record Bridge(
     /// <summary>Name of the dead load case of the wearing surface.</summary>
     public const string WearingSurfaceCase = "DW";
 
+    /// <summary>The whole dead load, unfactored: DC and, where it is given, DW; null where there is no DC.</summary>
+    public LoadCase? DeadLoad => (FindCase(ComponentsCase), FindCase(WearingSurfaceCase)) switch
+    {
+        (null, _) => null,
+        ({ } dc, null) => dc,
+        ({ } dc, { } dw) => LoadCase.Sum($"{ComponentsCase} + {WearingSurfaceCase}", (dc, 1), (dw, 1)),
+    };
+
     /// <summary>The load case of that name, or null.</summary>
     /// <param name="name">Name, matched exactly.</param>
     public LoadCase? FindCase(string name) => Cases.FirstOrDefault(c => c.Name == name);

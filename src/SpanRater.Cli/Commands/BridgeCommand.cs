@@ -37,6 +37,14 @@ internal sealed class BridgeCommand
         return option;
     }
 
+    /// <summary>An option that names a load case of the bridge.</summary>
+    public Option<string?> CaseOption(string description, bool required = false)
+    {
+        var option = new Option<string?>("--case") { Description = description, HelpName = "NAME", Required = required };
+        option.CompletionSources.Add(context => NamesToComplete.Cases(context.ParseResult.GetValue(Bridge)));
+        return option;
+    }
+
     /// <summary>Adds the options, and says what the command does. Warnings go to the error writer unless the page tells them.</summary>
     public Command With(IReadOnlyList<Option> options, bool pageTellsWarnings, Act act)
     {

@@ -39,4 +39,17 @@ internal static class BridgeInput
     public static int FindMember(Truss truss, string name) =>
         truss.FindMember(name)
         ?? throw new RefusedException($"--member \"{name}\": members.csv has no such member.{NearestName.Question(name, truss.Members.Select(m => m.Name))}");
+
+    /// <summary>The load case of that name.</summary>
+    public static LoadCase FindCase(Bridge bridge, string name)
+    {
+        if (bridge.FindCase(name) is { } loads)
+        {
+            return loads;
+        }
+
+        string[] cases = [.. bridge.Cases.Select(c => c.Name)];
+        string known = cases.Length == 0 ? "it has none" : $"its cases are: {string.Join(", ", cases)}";
+        throw new RefusedException($"--case \"{name}\": {BridgeFolder.LoadsFile} has no such case; {known}.{NearestName.Question(name, cases)}");
+    }
 }

@@ -11,7 +11,8 @@ internal static class InfluenceCommand
     {
         var command = new BridgeCommand(surroundings, "influence", "Influence lines of members and reactions, a unit load at every panel point.", draws: true);
         Option<string?> member = command.MemberOption("Only this member. Unset: every member and reaction.");
-        return command.With([member], pageTellsWarnings: false, (parsed, reading, units, answer) =>
+        var slack = new Option<string?>("--slack") { Description = "In a truss with rods: the ones that are slack, separated by commas. Unset: those slack under the dead load.", HelpName = "NAMES" };
+        return command.With([member, slack], pageTellsWarnings: false, (parsed, reading, units, answer) =>
         {
             Bridge bridge = reading.Bridge!;
             string? only = parsed.GetValue(member);
@@ -20,12 +21,57 @@ internal static class InfluenceCommand
                 _ = BridgeInput.FindMember(bridge.Truss, only);
             }
 
-            Outcome<InfluenceLines> outcome = InfluenceLines.Of(bridge.Truss);
+            Outcome<InfluenceLines> outcome = LinesOf(bridge, parsed.GetValue(slack));
             return answer.Deliver(
                 InfluencePage.Of(bridge, outcome, only, units),
                 units,
                 outcome.Value is not { } lines ? null
                 : () => only is null ? InfluencePicture.OfAll(bridge.Name, lines, units) : InfluencePicture.OfEffect(bridge.Name, lines, only, units));
         });
+    }
+
+    // Lines of a truss with rods belong to a set of acting rods: the one named, or the one that acts under the dead load.
+    private static Outcome<InfluenceLines> LinesOf(Bridge bridge, string? slack)
+    {
+        if (slack is not null)
+        {
+            int[] members = SlackMembers(bridge.Truss, slack);
+            return RodTruss.Of(bridge.Truss).TryGet(out RodTruss? rods, out Refusal? noRods) ? rods.Lines(members) : noRods;
+        }
+
+        if (!SolvableTruss.Of(bridge.Truss).TryGet(out SolvableTruss? system, out Refusal? refusal))
+        {
+            return refusal;
+        }
+
+        if (system is not RodTruss rodTruss)
+        {
+            return InfluenceLines.Of((LinearTruss)system);
+        }
+
+        LoadCase? dead = bridge.DeadLoad;
+        return dead is null ? new Refusal.NoDeadLoad()
+            : rodTruss.Solve(dead).TryGet(out ForceSolution? forces, out refusal) ? rodTruss.Lines([.. rodTruss.SlackUnder(forces)])
+            : refusal;
+    }
+
+    private static int[] SlackMembers(Truss truss, string names)
+    {
+        var members = new List<int>();
+        var wrong = new List<string>();
+        string[] rods = [.. truss.Members.Where(m => m.TensionOnly).Select(m => m.Name)];
+        foreach (string name in names.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Distinct())
+        {
+            if (rods.Contains(name))
+            {
+                members.Add(truss.FindMember(name)!.Value);
+            }
+            else
+            {
+                wrong.Add($"--slack \"{name}\": no member of that name is marked tension only.{NearestName.Question(name, rods)}");
+            }
+        }
+
+        return wrong.Count > 0 ? throw new RefusedException(wrong) : [.. members];
     }
 }

@@ -8,6 +8,9 @@ public enum EffectKind
 
     /// <summary>A component of a reaction, right and up positive.</summary>
     Reaction,
+
+    /// <summary>The deflection of a panel point, down positive.</summary>
+    Deflection,
 }
 
 /// <summary>One influence line of a truss.</summary>

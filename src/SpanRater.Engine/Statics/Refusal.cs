@@ -20,6 +20,17 @@ public abstract record Refusal
     /// <param name="Members">Names of the members without an area that need one.</param>
     public sealed record NoAreas(Stability Stability, IReadOnlyList<string> Members) : Refusal;
 
+    /// <summary>Deflections are asked for, and an area is missing.</summary>
+    /// <param name="Members">Names of the members without an area.</param>
+    public sealed record NoAreasForDeflection(IReadOnlyList<string> Members) : Refusal;
+
+    /// <summary>Deflections by virtual work and by stiffness differ.</summary>
+    /// <param name="Difference">Largest difference over the largest deflection [-].</param>
+    public sealed record DeflectionsDiffer(double Difference) : Refusal;
+
+    /// <summary>The dead load puts no mass on a joint that can move.</summary>
+    public sealed record NoMovingMass() : Refusal;
+
     /// <summary>Deflections of a redundant truss that ought to be equal by reciprocity differ.</summary>
     /// <param name="Difference">Largest difference over the largest deflection [-].</param>
     public sealed record NotReciprocal(double Difference) : Refusal;

@@ -47,7 +47,7 @@ public static class BridgeFolder
         IReadOnlyList<LoadCase> cases = [];
         if (Exists(folder, LoadsFile))
         {
-            LoadsTable? loads = ReadTable(folder, LoadsFile, findings, (text, file, list) => LoadsTable.Read(text, file, joints?.Names, list));
+            LoadsTable? loads = ReadTable(folder, LoadsFile, findings, (text, file, list) => LoadsTable.Read(text, file, joints, list));
             cases = loads?.Cases ?? [];
         }
 

@@ -11,6 +11,8 @@ internal sealed class LoadsTable
         new("joint", Required: true),
         new("right", Quantity.Force),
         new("up", Quantity.Force),
+        new("moves right", Quantity.Length),
+        new("moves up", Quantity.Length),
     ];
 
     private static readonly string[] DeadCases = [Bridge.ComponentsCase, Bridge.WearingSurfaceCase];
@@ -22,17 +24,17 @@ internal sealed class LoadsTable
     /// <summary>The cases; null where the table cannot be used.</summary>
     /// <param name="text">The text.</param>
     /// <param name="file">The file's name in findings.</param>
-    /// <param name="joints">Names of the joints; null where they could not be read.</param>
+    /// <param name="joints">The joints; null where they could not be read.</param>
     /// <param name="findings">Takes what is wrong.</param>
-    public static LoadsTable? Read(string text, string file, IEnumerable<string>? joints, FindingList findings)
+    public static LoadsTable? Read(string text, string file, JointsTable? joints, FindingList findings)
     {
         if (TableReader.Read(text, file, Columns, findings) is not { } table)
         {
             return null;
         }
 
-        string[]? known = joints?.ToArray();
-        var cases = new List<(string Name, Place Where, List<JointLoad> Loads)>();
+        string[]? known = joints?.Names.ToArray();
+        var cases = new List<(string Name, Place Where, List<JointLoad> Loads, List<SupportMovement> Movements)>();
         foreach (TableRow row in table.Rows)
         {
             string? name = row.Required("case"), joint = row.Required("joint");
@@ -42,7 +44,8 @@ internal sealed class LoadsTable
                 continue;
             }
 
-            if (row["right"].IsBlank && row["up"].IsBlank)
+            SupportMovement? movement = MovementOf(row, name, joint, joints?.Joints, findings);
+            if (movement is null && row["right"].IsBlank && row["up"].IsBlank)
             {
                 findings.Error(row.Where, $"the load on \"{joint}\" has no size: write right or up (a weight is negative up).");
             }
@@ -60,7 +63,7 @@ internal sealed class LoadsTable
                 findings.Error(row["case"].Where, $"case \"{name}\": the dead load case is written {dead}.");
             }
 
-            if (dead == name)
+            if (dead == name && movement is null)
             {
                 WarnOfOddDeadLoad(row, name, joint, right ?? 0, up, findings);
                 if (cases.Exists(c => c.Name == name && c.Loads.Exists(l => l.Joint == joint)))
@@ -73,13 +76,21 @@ internal sealed class LoadsTable
             if (index < 0)
             {
                 index = cases.Count;
-                cases.Add((name, row["case"].Where, []));
+                cases.Add((name, row["case"].Where, [], []));
             }
 
-            cases[index].Loads.Add(new JointLoad(joint, right ?? 0, up ?? 0));
+            if (movement is not null)
+            {
+                cases[index].Movements.Add(movement);
+            }
+
+            if (right is not null || up is not null)
+            {
+                cases[index].Loads.Add(new JointLoad(joint, right ?? 0, up ?? 0));
+            }
         }
 
-        foreach ((string name, Place where, List<JointLoad> loads) in cases)
+        foreach ((string name, Place where, List<JointLoad> loads, _) in cases)
         {
             double up = loads.Sum(l => l.Up);
             if (name is Bridge.ComponentsCase or Bridge.WearingSurfaceCase && up > 0)
@@ -88,7 +99,33 @@ internal sealed class LoadsTable
             }
         }
 
-        return table.HasBrokenRows ? null : new LoadsTable([.. cases.Select(c => new LoadCase(c.Name, c.Loads))]);
+        return table.HasBrokenRows ? null : new LoadsTable([.. cases.Select(c => new LoadCase(c.Name, c.Loads) { Movements = c.Movements })]);
+    }
+
+    private static SupportMovement? MovementOf(TableRow row, string name, string joint, IReadOnlyList<Joint>? joints, FindingList findings)
+    {
+        double? right = row.Value("moves right"), up = row.Value("moves up");
+        if (row["moves right"].IsBlank && row["moves up"].IsBlank)
+        {
+            return null;
+        }
+
+        Place where = row[row["moves up"].IsBlank ? "moves right" : "moves up"].Where;
+        Support? support = joints?.FirstOrDefault(j => j.Name == joint)?.Support;
+        if (DeadCases.Contains(name))
+        {
+            findings.Error(where, $"case {name} is dead load, and the movement of a support is none: give it a case of its own.");
+        }
+        else if (joints is not null && joints.Any(j => j.Name == joint) && support is null)
+        {
+            findings.Error(where, $"case \"{name}\" moves joint \"{joint}\", which is not supported: only a pin or a roller moves with the ground.");
+        }
+        else if (support is { Kind: SupportKind.Roller } && Math.Abs((support.NormalX * (right ?? 0)) + (support.NormalY * (up ?? 0))) < 1e-12)
+        {
+            findings.Warning(where, $"case \"{name}\" moves the roller at \"{joint}\" along its path, which it does anyway: that has no effect.");
+        }
+
+        return new SupportMovement(joint, right ?? 0, up ?? 0);
     }
 
     // A sign, a blank or a shifted cell in the dead load moves a factor past 1 without a word.

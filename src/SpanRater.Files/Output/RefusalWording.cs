@@ -12,6 +12,9 @@ public static class RefusalWording
         Refusal.Mechanism => "mechanism",
         Refusal.Redundant => "redundant",
         Refusal.NoAreas => "noAreas",
+        Refusal.NoAreasForDeflection => "noAreasForDeflection",
+        Refusal.DeflectionsDiffer => "deflectionsDiffer",
+        Refusal.NoMovingMass => "noMovingMass",
         Refusal.NotReciprocal => "notReciprocal",
         Refusal.RodsThatOnlyPull => "rodsThatOnlyPull",
         Refusal.UncarriedCompression => "uncarriedCompression",
@@ -39,6 +42,13 @@ public static class RefusalWording
                 $"Redundant: {Count(s)} With {s.Redundancy} more than equilibrium can find, statics alone cannot divide the forces of {Names(s.StressedMembers.Select(m => truss.Members[m].Name))}.",
             Refusal.NoAreas { Stability: var s, Members: var members } =>
                 $"Redundant: {Count(s)} Only the stiffness of its members divides the forces, and no area is given for {Names(members)}. Write the column area of members.csv; none is guessed, and no forces are given.",
+            Refusal.NoAreasForDeflection { Members: var members } =>
+                $"Deflections follow from areas, and none is given for {Names(members)}. Write the column area of members.csv; none is guessed.",
+            Refusal.DeflectionsDiffer { Difference: var difference } => string.Create(
+                CultureInfo.InvariantCulture,
+                $"Deflections by virtual work and by stiffness differ by {difference:0.0e+0} of the largest, above {Deflections.RouteLimit:0e+0}: stiff and soft members are too far apart. Check areas and moduli; no result is given."),
+            Refusal.NoMovingMass =>
+                $"The dead load puts no weight on a joint that can move, so nothing swings. Give the dead load of one truss in {BridgeFolder.LoadsFile}.",
             Refusal.NotReciprocal { Difference: var difference } => string.Create(
                 CultureInfo.InvariantCulture,
                 $"Deflections that must be equal by reciprocity differ by {difference:0.0e+0} of the largest, above {ElasticTruss.ReciprocityLimit:0e+0}: stiff and soft members are too far apart. Check areas and moduli; no result is given."),

@@ -5,17 +5,18 @@ public sealed class DisplayUnits
 {
     private readonly Dictionary<Quantity, Unit> units;
 
-    private DisplayUnits(string name, params IReadOnlyList<string> symbols)
+    private DisplayUnits(string name, string deflection, params IReadOnlyList<string> symbols)
     {
         Name = name;
         units = symbols.Select(s => Unit.Find(s)!).ToDictionary(u => u.Quantity);
+        units[Quantity.Deflection] = Unit.Find(deflection)!;
     }
 
-    /// <summary>Feet and kips.</summary>
-    public static DisplayUnits Us { get; } = new("us", "ft", "kip", "deg", "in2", "ksi", "klf", "kip·ft", "pcf");
+    /// <summary>Feet and kips; deflections in inches.</summary>
+    public static DisplayUnits Us { get; } = new("us", "in", "ft", "kip", "deg", "in2", "ksi", "klf", "kip·ft", "pcf");
 
-    /// <summary>Metres and kilonewtons.</summary>
-    public static DisplayUnits Si { get; } = new("si", "m", "kN", "deg", "mm2", "MPa", "kN/m", "kN·m", "kN/m3");
+    /// <summary>Metres and kilonewtons; deflections in millimetres.</summary>
+    public static DisplayUnits Si { get; } = new("si", "mm", "m", "kN", "deg", "mm2", "MPa", "kN/m", "kN·m", "kN/m3");
 
     /// <summary>Name on the command line: us or si.</summary>
     public string Name { get; }

@@ -9,6 +9,9 @@ public enum Quantity
     /// <summary>Length, SI unit metre.</summary>
     Length,
 
+    /// <summary>A length as small as a deflection, SI unit metre; written in inches or millimetres.</summary>
+    Deflection,
+
     /// <summary>Force, SI unit newton.</summary>
     Force,
 

@@ -45,6 +45,11 @@ public static class InfluencePage
                     .. effects.Select(e => (IReadOnlyList<object?>)[e.Name, .. e.Line.Ordinates.Select(y => (object?)y)]),
                 ])),
         };
+        if (lines.Slack is { } slack)
+        {
+            blocks.Insert(1, new ResultBlock.Paragraph(RodWording.OfLines(slack, truss), Strong: true));
+        }
+
         if (only is not null && effects is [{ Kind: EffectKind.Member } one])
         {
             blocks.Add(Description(one.Line, units));
@@ -59,7 +64,7 @@ public static class InfluencePage
                     .. effects.SelectMany(e => e.Line.Ordinates.Select((y, i) =>
                         (IReadOnlyList<object?>)[e.Name, KindOf(e), points[i], truss.Stations[i], y])),
                 ]),
-            [],
+            lines.Slack is { } slackInNotes ? [RodWording.OfLines(slackInNotes, truss)] : [],
             json =>
             {
                 json.WriteString("bridge", bridge.Name);
@@ -75,6 +80,11 @@ public static class InfluencePage
                 }
 
                 json.WriteEndArray();
+                if (lines.Slack is { } slackNames)
+                {
+                    json.WriteNames("slack", slackNames.Select(m => truss.Members[m].Name));
+                }
+
                 json.WriteNumber("residual", lines.Residual);
             });
     }
