@@ -134,6 +134,14 @@ public static class BridgeFolder
             }
         }
 
+        if (check.Truss is { } truss && SolvableTruss.Of(truss).Refusal is Refusal.NoAreas noAreas)
+        {
+            foreach (string name in noAreas.Members)
+            {
+                findings.Warning(members.PlaceOf(truss.FindMember(name)!.Value, "area"), $"member \"{name}\" has no area, and the truss is redundant: its stiffness divides the forces. Write its area.");
+            }
+        }
+
         return check.Truss;
     }
 }

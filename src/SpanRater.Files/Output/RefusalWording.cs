@@ -108,7 +108,7 @@ public static class RefusalWording
             ? $"under case {u.Load.Name}"
             : string.Create(
                 CultureInfo.InvariantCulture,
-                $"under dead load and {(u.Load.Scale == 1 ? "" : $"{u.Load.Scale:0.####} times ")}{u.Load.Name}, driving {Words.Of(u.Load.Direction!.Value)} with its front axle at {station:0.00} m ({station / 0.3048:0.00} ft)");
+                $"under dead load and {(u.Load.Scale == 1 ? "" : u.Load.Scale.ToString("0.#### times ", CultureInfo.InvariantCulture))}{u.Load.Name}, driving {Words.Of(u.Load.Direction!.Value)} with its front axle at {station:0.00} m ({station / 0.3048:0.00} ft)");
         return $"Uncarried compression in {u.Member}: it only pulls, and {under} it would have to carry {force}. No other member can; no result is given.";
     }
 

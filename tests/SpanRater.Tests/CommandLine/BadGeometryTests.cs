@@ -34,7 +34,7 @@ public sealed class BadGeometryTests : IDisposable
         bridge.Append("joints.csv", "A,5,6,,,\n").Append("members.csv", "AU,A,U1,,,\nAL,A,L1,,,\n");
         Run run = Run.Of("check", bridge.Folder);
         Assert.Equal(0, run.Status);
-        Assert.Contains("members.csv:8:1: warning: members \"AL\" and \"L0U1\" (line 4) cross without a joint. Right for rods that pass each other; where they are fastened, add a joint.", run.Output, StringComparison.Ordinal);
+        Assert.Contains("members.csv:8:1: warning: members \"AL\" and \"L0U1\" (line 4) cross without a joint. Right for rods that pass each other, both marked tension only; where they are fastened, add a joint.", run.Output, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -110,12 +110,13 @@ public sealed class BadGeometryTests : IDisposable
     }
 
     [Fact]
-    public void Forces_TooManyReactions_SaysRedundantAndGivesNone()
+    public void Forces_TooManyReactionsWithoutAreas_NamesTheMembersAndTheirPlaces()
     {
         bridge.Replace("joints.csv", "L1,12,0,,,yes", "L1,12,0,roller,,yes");
         Run run = Run.Of("forces", bridge.Folder, "--case", "DC");
         Assert.Equal(3, run.Status);
-        Assert.Contains("Redundant: 5 members + 4 reactions = 9, more than 2 × 4 joints = 8; rank 8. With 1 more than equilibrium can find, statics alone cannot divide the forces of L0L1, L1L2, L0U1, U1L2, L1U1.", run.Output, StringComparison.Ordinal);
+        Assert.Contains("Redundant: 5 members + 4 reactions = 9, more than 2 × 4 joints = 8; rank 8. Only the stiffness of its members divides the forces, and no area is given for L0L1, L1L2, L0U1, U1L2, L1U1.", run.Output, StringComparison.Ordinal);
+        Assert.Contains("members.csv:2:1: warning: member \"L0L1\" has no area, and the truss is redundant: its stiffness divides the forces. Write its area.", run.Error, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -159,13 +159,13 @@ public sealed class OutputTests
     }
 
     [Fact]
-    public void Rate_MembersThatOnlyPull_IsWithheldWithTheirNames()
+    public void Rate_StrutThatOnlyPulls_IsRefusedByName()
     {
         using var disk = new BridgeOnDisk();
-        disk.Write("members.csv", "member,from,to,tension only\nL0L1,L0,L1,yes\nL1L2,L1,L2,\nL0U1,L0,U1,\nU1L2,U1,L2,\nL1U1,L1,U1,\n");
+        disk.Write("members.csv", "member,from,to,tension only\nL0L1,L0,L1,\nL1L2,L1,L2,\nL0U1,L0,U1,yes\nU1L2,U1,L2,\nL1U1,L1,U1,\n");
         Run run = Run.Of("rate", disk.Folder);
         Assert.Equal(3, run.Status);
-        Assert.Contains("Nothing is rated. Members that only pull (L0L1)", run.Output, StringComparison.Ordinal);
+        Assert.Contains("Nothing is rated. Uncarried compression in L0U1: it only pulls, and under case DC", run.Output, StringComparison.Ordinal);
         Assert.Contains("not a posting order", run.Output, StringComparison.Ordinal);
     }
 

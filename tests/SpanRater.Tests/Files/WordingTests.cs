@@ -14,7 +14,23 @@ public class WordingTests
         { new Refusal.RoutesDiffer("U1L2", 3e-8), "The whole-truss solution and the joint-by-joint solution differ in U1L2 by 3.0e-8 of the largest member force, above 1e-9: the geometry is too close to a mechanism. Check the coordinates; no result is given." },
         { new Refusal.RoutesDiffer(null, double.NaN), "The forces could not be found a second time joint by joint, and no result is given on one route alone: the geometry is too close to a mechanism. Check the coordinates." },
         { new Refusal.NoDeck(1), "There is no deck to load: 1 joint is marked as panel point, and it takes two. Write deck = yes in joints.csv where the floor reaches the truss." },
-        { new Refusal.RodsThatOnlyPull(["L1U2", "U1L2"]), "Members that only pull (L1U2, U1L2): which of them act depends on the load, and this version does not find the acting set. No forces are given, since a rod must never be counted as a strut." },
+        { new Refusal.Redundant(Stability.Of(Truss)), "Redundant: 5 members + 3 reactions = 8, equal to 2 × 4 joints = 8; rank 8. With 0 more than equilibrium can find, statics alone cannot divide the forces of ." },
+        { new Refusal.NoAreas(Stability.Of(Truss), ["L0L1", "L1U1"]), "Redundant: 5 members + 3 reactions = 8, equal to 2 × 4 joints = 8; rank 8. Only the stiffness of its members divides the forces, and no area is given for L0L1, L1U1. Write the column area of members.csv; none is guessed, and no forces are given." },
+        { new Refusal.NotReciprocal(3e-8), "Deflections that must be equal by reciprocity differ by 3.0e-8 of the largest, above 1e-9: stiff and soft members are too far apart. Check areas and moduli; no result is given." },
+        { new Refusal.NoAreasForDeflection(["L0L1"]), "Deflections follow from areas, and none is given for L0L1. Write the column area of members.csv; none is guessed." },
+        { new Refusal.DeflectionsDiffer(3e-6), "Deflections by virtual work and by stiffness differ by 3.0e-6 of the largest, above 1e-7: stiff and soft members are too far apart. Check areas and moduli; no result is given." },
+        { new Refusal.NoMovingMass(), "The dead load puts no weight on a joint that can move, so nothing swings. Give the dead load of one truss in loads.csv." },
+        { new Refusal.RodsThatOnlyPull(["L1U2", "U1L2"]), "Members that only pull (L1U2, U1L2): which of them act depends on the load, so that what holds for every load cannot be said." },
+        { new Refusal.UncarriedCompression("U2L3", -14234.3, new UncarriedUnder("DC")), "Uncarried compression in U2L3: it only pulls, and under case DC it would have to carry -14.23 kN (-3.2 kip). No other member can; no result is given." },
+        {
+            new Refusal.UncarriedCompression("U2L3", -14234.3, new UncarriedUnder("Type 3", 12.192, Direction.Left, 0.625)),
+            "Uncarried compression in U2L3: it only pulls, and under dead load and 0.625 times Type 3, driving left with its front axle at 12.19 m (40.00 ft) it would have to carry -14.23 kN (-3.2 kip). No other member can; no result is given."
+        },
+        { new Refusal.NoActingSet(4), "None of the 4 sets of acting rods that were examined carries the load without pressing a member that only pulls. Check which members are marked tension only; no result is given." },
+        { new Refusal.SeveralSetsAct(["U1L2"], []), "Two sets of acting rods carry this load with different forces (U1L2 pulls; none pulls), and nothing here decides between them. No result is given." },
+        { new Refusal.RodsNotApart(["U1L2", "L1U2"]), "Whether U1L2, L1U2 go slack hangs on one another or on areas, so that the worst positions of a vehicle are not found exactly. Forces under a case are given; no vehicle is rolled and nothing is rated." },
+        { new Refusal.NoDeadLoad(), "Which rods act depends on dead and live load together, and loads.csv has no case DC. Give the dead load; no result is given." },
+        { new Refusal.RelievingAxlesWithRods("NRL"), "Relieving axles of NRL are to be left out, which has no meaning where rods go slack: a rod acts or not under all axles together. No result is given." },
     };
 
     public static TheoryData<Stamp, string> Stamps() => new()
@@ -37,6 +53,8 @@ public class WordingTests
         { new NotRatedReason.NoCapacity(GivenCapacity.InventoryTension), "no capacity: column \"inventory tension\" of members.csv is blank" },
         { new NotRatedReason.LaneLoad("HL-93"), "lane load: the standard form (\"HL-93\") has one, which is not carried yet, and the truck alone would flatter" },
         { new NotRatedReason.SeveralVehicles("Convoy"), "\"Convoy\" is made of several vehicles, which are not combined yet: rate them one by one" },
+        { new NotRatedReason.Uncarried("U2L3", 0.7999), "uncarried compression in U2L3: it only pulls, and at 0.79 of the factored vehicle it goes slack with nothing to take over. Every rating of this vehicle is withheld" },
+        { new NotRatedReason.RelievingAxlesWithRods("NRL"), "relieving axles of NRL are to be left out, which has no meaning where rods go slack" },
         { new NotRatedReason.NoPermitFactor(), "permit_factor is missing in bridge.toml [rating]: a permit vehicle is rated with the factor its permit calls for" },
         { new NotRatedReason.NoShare(new ShareOutcome.NotGiven(true, true)), "no lateral share: truss_spacing and roadway are missing in bridge.toml [deck] (or give truss_share)" },
         { new NotRatedReason.NoShare(new ShareOutcome.NotGiven(false, true)), "no lateral share: roadway is missing in bridge.toml [deck] (or give truss_share)" },
@@ -56,6 +74,14 @@ public class WordingTests
     [Theory]
     [MemberData(nameof(Reasons))]
     public void Reason_Sentence_NamesTheDatum(NotRatedReason reason, string expected) => Assert.Equal(expected, RatingWording.Of(reason, DisplayUnits.Us));
+
+    // What moves in a mechanism is told by the tests of bad geometry.
+    [Fact]
+    public void EveryRefusal_ButAMechanism_HasItsSentenceHere()
+    {
+        Type[] told = [.. Refusals().Cast<Xunit.ITheoryDataRow>().Select(row => row.GetData()[0]!.GetType()), typeof(Refusal.Mechanism)];
+        Assert.All(typeof(Refusal).GetNestedTypes().Where(t => t.IsSubclassOf(typeof(Refusal))), t => Assert.Contains(t, told));
+    }
 
     [Theory]
     [InlineData(typeof(Stamp), nameof(Stamps))]

@@ -10,11 +10,11 @@ public class RatingRefusalTests
         Assert.IsType<Refusal.Mechanism>(RefusalOf(members => [.. members.Where(m => m.Name != "L1U1")]));
 
     [Fact]
-    public void Rate_HangerThatOnlyPulls_RefusesAndNamesIt()
+    public void Rate_StrutThatOnlyPulls_RefusesAndNamesIt()
     {
-        Refusal refusal = RefusalOf(members => [.. members.Select(m => m with { TensionOnly = m.Name == "L1U1" })]);
+        Refusal refusal = RefusalOf(members => [.. members.Select(m => m with { TensionOnly = m.Name == "L0U1" })]);
 
-        Assert.Equal(["L1U1"], Assert.IsType<Refusal.RodsThatOnlyPull>(refusal).Members);
+        Assert.Equal("L0U1", Assert.IsType<Refusal.UncarriedCompression>(refusal).Member);
     }
 
     private static Refusal RefusalOf(Func<IReadOnlyList<Member>, Member[]> change)

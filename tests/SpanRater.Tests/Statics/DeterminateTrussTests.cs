@@ -53,7 +53,7 @@ public class DeterminateTrussTests
     {
         var error = Assert.Throws<ArgumentException>(() => Triangle(Support.Roller()).Solve(new LoadCase("DC", [new("Q", 0, -1)])));
         Assert.Equal("loads", error.ParamName);
-        Assert.Contains("Case \"DC\" loads joint \"Q\", which the truss does not have.", error.Message, StringComparison.Ordinal);
+        Assert.Contains("Case \"DC\" names joint \"Q\", which the truss does not have.", error.Message, StringComparison.Ordinal);
     }
 
     [Fact]
