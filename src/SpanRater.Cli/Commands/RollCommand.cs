@@ -16,18 +16,13 @@ internal static class RollCommand
         var vehicle = new Option<string>("--vehicle") { Description = "The vehicle, by its name in a catalogue.", HelpName = "NAME", Required = true };
         vehicle.CompletionSources.Add(context => NamesToComplete.Vehicles(context.ParseResult.GetValue(command.Bridge)));
         Option<string?> member = command.MemberOption("Show each axle where this member has its peaks.");
-        var scale = new Option<double?>("--scale") { Description = "Roll this part of the vehicle, such as the share of one truss. Unset: the whole vehicle.", HelpName = "NUMBER" };
+        var scale = new Option<string?>("--scale") { Description = "Roll this part of the vehicle, such as the share of one truss. Unset: the whole vehicle.", HelpName = "NUMBER" };
         return command.With([vehicle, member, scale], pageTellsWarnings: false, (parsed, reading, units, answer) =>
         {
             Bridge bridge = reading.Bridge!;
             Vehicle rolled = VehicleOf(BridgeInput.Find(reading.Catalogue, parsed.GetRequiredValue(vehicle), "--vehicle"));
             int? index = parsed.GetValue(member) is { } name ? BridgeInput.FindMember(bridge.Truss, name) : null;
-            double part = parsed.GetValue(scale) ?? 1;
-            if (!(part > 0 && part <= MostScale))
-            {
-                throw new RefusedException(string.Create(CultureInfo.InvariantCulture, $"--scale {part}: must be above 0 and at most {MostScale}, such as 0.65 for the share of one truss."));
-            }
-
+            double part = ScaleOf(parsed.GetValue(scale));
             IReadOnlyList<PeakPair>? peaks = null;
             _ = TrussCrossing.Of(bridge).TryGet(out TrussCrossing? crossing, out Refusal? refusal) && crossing.Roll(rolled, part).TryGet(out peaks, out refusal);
             return answer.Deliver(
@@ -35,6 +30,15 @@ internal static class RollCommand
                 units,
                 peaks is null ? null : () => RollPicture.Of(bridge.Name, crossing!.Lines, rolled, peaks, parsed.GetValue(member), units));
         });
+    }
+
+    // Read without a culture: 0.5 is a half wherever the program runs.
+    private static double ScaleOf(string? text)
+    {
+        double part = 1;
+        return (text is null || double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out part)) && part > 0 && part <= MostScale
+            ? part
+            : throw new RefusedException($"--scale {text}: must be a number above 0 and at most {MostScale:0}, such as 0.65 for the share of one truss.");
     }
 
     private static Vehicle VehicleOf(LiveLoad load) => load switch

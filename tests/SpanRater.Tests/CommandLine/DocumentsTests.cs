@@ -39,6 +39,9 @@ public sealed partial class DocumentsTests
     [InlineData("README.md")]
     [InlineData("samples/garrow-landing/README.md")]
     [InlineData("samples/tansy-weir/README.md")]
+    [InlineData("samples/hollis-fork/README.md")]
+    [InlineData("samples/wrenfield-ferry/README.md")]
+    [InlineData("samples/mossback-lane/README.md")]
     public void EveryCommandQuoted_Runs(string document)
     {
         string[] commands = [.. Command().Matches(Read(document)).Select(m => m.Groups["line"].Value).Distinct()];
@@ -47,9 +50,12 @@ public sealed partial class DocumentsTests
         {
             string[] args = [.. Word().Matches(command).Select(m => m.Value.Trim('"')).Select(a => a.StartsWith("samples/", StringComparison.Ordinal) ? Path.Combine(Repository.Root, a) : a)];
             Run run = Run.Of(args);
-            Assert.True(run.Status == 0, $"spanrater {command}: {run.Status} {run.Error}");
+            Assert.True(run.Status == (WithoutAnswer.Contains(command) ? 3 : 0), $"spanrater {command}: {run.Status} {run.Error}");
         });
     }
+
+    // Quoted because they give no answer, and say why.
+    private static readonly string[] WithoutAnswer = ["rate samples/wrenfield-ferry", "check samples/mossback-lane/variants/a-rods-gone"];
 
     private static string Read(string document) => File.ReadAllText(Path.Combine(Repository.Root, document));
 

@@ -64,12 +64,13 @@ public sealed class RodCommandTests : IDisposable
     [InlineData("0")]
     [InlineData("-1")]
     [InlineData("NaN")]
+    [InlineData("half")]
     [InlineData("1000")]
     public void Roll_ScaleOutOfRange_IsRefused(string scale)
     {
         Run run = Run.Of("roll", bridge.Folder, "--vehicle", "H10", "--scale", scale);
         Assert.Equal(1, run.Status);
-        Assert.Contains($"--scale {scale}: must be above 0 and at most 100, such as 0.65 for the share of one truss.", run.Error, StringComparison.Ordinal);
+        Assert.Contains($"--scale {scale}: must be a number above 0 and at most 100, such as 0.65 for the share of one truss.", run.Error, StringComparison.Ordinal);
     }
 
     [Fact]
