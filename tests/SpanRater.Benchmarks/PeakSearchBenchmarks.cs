@@ -5,7 +5,7 @@ namespace SpanRater.Benchmarks;
 
 /// <summary>All member peaks of a Pratt truss under one train: the exact search against steps of a hundredth of a panel.</summary>
 [MemoryDiagnoser]
-public class PeakSearchBenchmarks
+public class PeakSearchBenchmarks : IHeldAgainstBruteForce
 {
     private const double PanelLength = 5;
     private const double Step = PanelLength / 100;
@@ -21,7 +21,7 @@ public class PeakSearchBenchmarks
     [Params(2, 5, 11)]
     public int Axles { get; set; }
 
-    /// <summary>Prepares the lines and the train, which neither method is charged for.</summary>
+    /// <inheritdoc/>
     [GlobalSetup]
     public void SetUp()
     {
@@ -42,8 +42,8 @@ public class PeakSearchBenchmarks
     [Benchmark(Baseline = true)]
     public double Sweep() => Swept().Sum(s => s.Tension - s.Compression);
 
-    /// <summary>The first disagreement beyond what the sweep's step explains, or null.</summary>
-    internal string? Disagreement()
+    /// <inheritdoc/>
+    string? IHeldAgainstBruteForce.Disagreement()
     {
         PeakPair[] exact = Exact();
         SteppedSweep[] swept = Swept();

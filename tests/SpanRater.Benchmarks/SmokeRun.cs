@@ -1,21 +1,21 @@
+using System.Globalization;
 using System.Reflection;
 using BenchmarkDotNet.Attributes;
 
 namespace SpanRater.Benchmarks;
 
-/// <summary>Runs every benchmark method once, so that a change that breaks or falsifies one is seen without measuring.</summary>
+/// <summary>Runs every benchmark method once at every size, so that a change that breaks or falsifies one is seen without measuring.</summary>
 internal static class SmokeRun
 {
-    /// <summary>Prints one line; 0 when exact search and sweep agree at every size, else 1.</summary>
+    /// <summary>Prints one line; 0 when exact search and baseline agree at every size, else 1.</summary>
     internal static int Run()
     {
         int runs = 0;
-        MethodInfo[] methods = [.. typeof(PeakSearchBenchmarks).GetMethods().Where(m => m.IsDefined(typeof(BenchmarkAttribute)))];
-        foreach (int panels in ValuesOf(nameof(PeakSearchBenchmarks.Panels)))
+        foreach (Type type in typeof(SmokeRun).Assembly.GetTypes().Where(t => t.IsClass && t.IsAssignableTo(typeof(IHeldAgainstBruteForce))))
         {
-            foreach (int axles in ValuesOf(nameof(PeakSearchBenchmarks.Axles)))
+            MethodInfo[] methods = [.. type.GetMethods().Where(m => m.IsDefined(typeof(BenchmarkAttribute)))];
+            foreach (IHeldAgainstBruteForce benchmarks in AtEverySize(type))
             {
-                var benchmarks = new PeakSearchBenchmarks { Panels = panels, Axles = axles };
                 benchmarks.SetUp();
                 foreach (MethodInfo method in methods)
                 {
@@ -25,7 +25,7 @@ internal static class SmokeRun
 
                 if (benchmarks.Disagreement() is { } disagreement)
                 {
-                    Console.WriteLine($"Exact search and sweep disagree: {disagreement}.");
+                    Console.WriteLine($"{type.Name}: exact search and sweep disagree: {disagreement}.");
                     return 1;
                 }
             }
@@ -37,10 +37,28 @@ internal static class SmokeRun
             return 1;
         }
 
-        Console.WriteLine($"{runs} benchmark runs; exact search and sweep agree at every size.");
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{runs} benchmark runs; exact search and sweep agree at every size."));
         return 0;
     }
 
-    private static IEnumerable<int> ValuesOf(string property) =>
-        typeof(PeakSearchBenchmarks).GetProperty(property)!.GetCustomAttribute<ParamsAttribute>()!.Values.Cast<int>();
+    private static IEnumerable<IHeldAgainstBruteForce> AtEverySize(Type type)
+    {
+        PropertyInfo[] sizes = [.. type.GetProperties().Where(p => p.IsDefined(typeof(ParamsAttribute)))];
+        IEnumerable<object[]> combinations = [[]];
+        foreach (PropertyInfo size in sizes)
+        {
+            combinations = [.. combinations.SelectMany(c => size.GetCustomAttribute<ParamsAttribute>()!.Values.Select(v => (object[])[.. c, v!]))];
+        }
+
+        foreach (object[] combination in combinations)
+        {
+            object benchmarks = Activator.CreateInstance(type)!;
+            for (int s = 0; s < sizes.Length; s++)
+            {
+                sizes[s].SetValue(benchmarks, combination[s]);
+            }
+
+            yield return (IHeldAgainstBruteForce)benchmarks;
+        }
+    }
 }
