@@ -26,12 +26,13 @@ public static class InfluencePicture
         sheet.Paragraph("contents", $"Influence line: {words.Name} as a load of 1 {units.Symbol(Quantity.Force)} on this truss moves over the deck.");
         sheet.Space(4);
         Legend(sheet, words);
-        Elevation elevation = ElevationOf(lines.Truss, found, units, []);
+        Elevation elevation = ElevationOf(lines, found, units, []);
         (Drawing drawing, Axis left) = InfluenceDrawing.Of(found, First(lines.Truss), elevation.View, elevation.Drawing.Width * elevation.View.ScaleX, units, []);
         sheet.Place(drawing, AxisRoom, left);
         sheet.Place(elevation.Drawing, AxisRoom);
         sheet.Space(8);
         Remarks.Key(sheet, elevation.Key);
+        Remarks.Rods(sheet, lines);
         Remarks.Signs(sheet, lines.Truss);
         return sheet.ToPicture();
     }
@@ -59,25 +60,28 @@ public static class InfluencePicture
             Truss = lines.Truss,
             Units = units,
             Width = Sheet.InnerWidth,
+            StyleOf = m => lines.Slack is null ? new LineStyle(Ink.Black, 2.4) : Remarks.StyleOf(lines, m),
             LabelOf = m => lines.Truss.Members[m].Name,
         }.Draw();
         sheet.Place(elevation.Drawing);
         sheet.Space(8);
         Remarks.Key(sheet, elevation.Key);
+        Remarks.Rods(sheet, lines);
         Remarks.Signs(sheet, lines.Truss);
         return sheet.ToPicture();
     }
 
     /// <summary>The elevation below an influence line, with its member or reaction pointed out.</summary>
-    internal static Elevation ElevationOf(Truss truss, InfluenceEffect effect, DisplayUnits units, IReadOnlyList<AxleEffect> axles)
+    internal static Elevation ElevationOf(InfluenceLines lines, InfluenceEffect effect, DisplayUnits units, IReadOnlyList<AxleEffect> axles)
     {
+        Truss truss = lines.Truss;
         bool member = effect.Kind == EffectKind.Member;
         return new ElevationDrawing
         {
             Truss = truss,
             Units = units,
             Width = Sheet.InnerWidth - AxisRoom,
-            StyleOf = m => member && truss.Members[m].Name == effect.Name ? new LineStyle(Ink.Black, 7) : new LineStyle(Ink.Grey, 1.8),
+            StyleOf = m => member && truss.Members[m].Name == effect.Name ? new LineStyle(Ink.Black, 7) : Remarks.StyleOf(lines, m),
             LabelOf = m => member && truss.Members[m].Name == effect.Name ? effect.Name : "",
             Reaction = member ? null : ReactionOf(truss, effect.Name),
             Axles = axles,

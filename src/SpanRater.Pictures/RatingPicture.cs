@@ -55,7 +55,7 @@ public static class RatingPicture
         new LegendEntry("RF below 1.0", MemberVerdict.StyleOf(RatingBand.Below)),
         new LegendEntry("RF 1.0 to 1.5", MemberVerdict.StyleOf(RatingBand.Near)),
         new LegendEntry("RF 1.5 and above", MemberVerdict.StyleOf(RatingBand.Above)),
-        new LegendEntry("not rated", MemberVerdict.StyleOf(RatingBand.NotRated)),
+        new LegendEntry("not rated, or withheld", MemberVerdict.StyleOf(RatingBand.NotRated)),
         new LegendEntry("no live force", MemberVerdict.StyleOf(RatingBand.NotLoaded)));
 
     // A factor stands for what could be rated: whoever reads it must know what could not.
@@ -64,6 +64,11 @@ public static class RatingPicture
         string[] vehicles = [.. rating.NotRated.Where(r => r.IsAboutItsVehicle).Select(r => r.Vehicle.Name).Distinct()];
         if (vehicles.Length > 0)
         {
+            foreach (IGrouping<string, string> rod in rating.Withheld.GroupBy(w => w.Reason.Member, w => w.Vehicle.Name))
+            {
+                sheet.Paragraph("withheld", $"Withheld: {rod.Key} goes slack, with nothing to take over, before the factored vehicle is on whole ({string.Join(", ", rod)}).", 15, Ink.Black);
+            }
+
             sheet.Paragraph("vehicles", $"Not rated at all: {string.Join(", ", vehicles)}.", 15, Ink.Black);
         }
 

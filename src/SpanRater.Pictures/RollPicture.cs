@@ -10,25 +10,23 @@ public static class RollPicture
     /// tension and compression of every member.
     /// </summary>
     /// <param name="title">Title, such as the bridge's name.</param>
-    /// <param name="lines">The influence lines.</param>
-    /// <param name="vehicle">The vehicle.</param>
-    /// <param name="peaks">Its peaks, by member, in the order of <see cref="Truss.Members"/>.</param>
+    /// <param name="result">What came of rolling the vehicle; it must have peaks.</param>
     /// <param name="member">The member it is drawn for; null for the one with the largest peak.</param>
     /// <param name="units">Units shown.</param>
     /// <exception cref="ArgumentException">There is no such member, or there is not one pair of peaks for each member.</exception>
-    public static Picture Of(
-        string title, InfluenceLines lines, Vehicle vehicle, IReadOnlyList<PeakPair> peaks, string? member, DisplayUnits units)
+    public static Picture Of(string title, RollingResult result, string? member, DisplayUnits units)
     {
         ArgumentNullException.ThrowIfNull(title);
-        ArgumentNullException.ThrowIfNull(lines);
-        ArgumentNullException.ThrowIfNull(vehicle);
-        ArgumentNullException.ThrowIfNull(peaks);
+        ArgumentNullException.ThrowIfNull(result);
         ArgumentNullException.ThrowIfNull(units);
-        Truss truss = lines.Truss;
-        if (peaks.Count != truss.Members.Count)
+        if (result is not { Crossing: { } crossing, Peaks: { } peaks } || peaks.Count != crossing.Lines.Truss.Members.Count)
         {
-            throw new ArgumentException($"{peaks.Count} pairs of peaks for {truss.Members.Count} members; there must be one each.", nameof(peaks));
+            throw new ArgumentException("There must be one pair of peaks for each member.", nameof(result));
         }
+
+        Truss truss = crossing.Lines.Truss;
+        Vehicle vehicle = result.Vehicle;
+        bool rods = crossing.Lines.Slack is not null;
 
         int shown = member is null
             ? Enumerable.Range(0, peaks.Count).MaxBy(m => Math.Abs(Larger(peaks[m])?.Force ?? 0))
@@ -37,17 +35,22 @@ public static class RollPicture
         var sheet = new Sheet(title);
         sheet.Paragraph(
             "contents",
-            $"{vehicle.Name} ({Figures.Force(vehicle.Train.Weight, units)} on {vehicle.Train.Loads.Count} {(vehicle.Train.Loads.Count == 1 ? "axle" : "axles")}), whole, on one truss; without dead load, impact and load factors.",
+            $"{vehicle.Name} ({Figures.Force(vehicle.Train.Weight, units)} on {vehicle.Train.Loads.Count} {(vehicle.Train.Loads.Count == 1 ? "axle" : "axles")}), {(result.Scale == 1 ? "whole" : Figures.OnAxis(result.Scale) + " of it")}, on one truss; {(rods ? "rolled with the dead load on, which is taken off again; without impact and load factors" : "without dead load, impact and load factors")}.",
             Sheet.TextSize,
             Ink.Black);
         Peak? peak = Larger(peaks[shown]);
         sheet.Paragraph("peak", Sentence(truss, shown, peak, units), 17, Ink.Black);
-        DrawStand(sheet, lines, shown, peak, units);
+        DrawStand(sheet, peak is null ? crossing.Lines : crossing.LinesAt(peak), shown, peak, units);
         sheet.Space(14);
         sheet.Paragraph("envelope", $"Largest tension and compression of each member as {vehicle.Name} rolls over, in both directions", 17, Ink.Black);
         (Drawing bars, Axis bottom) = EnvelopeBars.Of(truss, peaks, shown, units);
         sheet.Place(bars, bottom: bottom);
         sheet.Paragraph("legend", "Tension: plain bars to the right. Compression: hatched bars to the left. Framed: the member shown above.", 14);
+        if (rods)
+        {
+            sheet.Paragraph("rods", "Of a member that only pulls, a bar to the left is tension that it loses, not compression.", 14);
+        }
+
         return sheet.ToPicture();
     }
 
@@ -57,11 +60,12 @@ public static class RollPicture
     private static void DrawStand(Sheet sheet, InfluenceLines lines, int member, Peak? peak, DisplayUnits units)
     {
         IReadOnlyList<AxleEffect> axles = peak?.Axles ?? [];
-        Elevation elevation = InfluencePicture.ElevationOf(lines.Truss, lines.Members[member], units, axles);
+        Elevation elevation = InfluencePicture.ElevationOf(lines, lines.Members[member], units, axles);
         sheet.Place(elevation.Drawing, InfluencePicture.AxisRoom);
         (Drawing line, Axis left) = InfluenceDrawing.Of(lines.Members[member], InfluencePicture.First(lines.Truss), elevation.View, elevation.Drawing.Width * elevation.View.ScaleX, units, axles);
         sheet.Place(line, InfluencePicture.AxisRoom, left);
         Remarks.Key(sheet, elevation.Key);
+        Remarks.Rods(sheet, lines);
         sheet.Paragraph("signs", $"Below the elevation: influence line of {lines.Members[member].Name}; dots show the ordinate under each axle.", 14);
     }
 

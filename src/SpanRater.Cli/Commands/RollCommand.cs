@@ -25,10 +25,11 @@ internal static class RollCommand
             double part = ScaleOf(parsed.GetValue(scale));
             IReadOnlyList<PeakPair>? peaks = null;
             _ = TrussCrossing.Of(bridge).TryGet(out TrussCrossing? crossing, out Refusal? refusal) && crossing.Roll(rolled, part).TryGet(out peaks, out refusal);
+            var result = new RollingResult(rolled, part, crossing, peaks, refusal);
             return answer.Deliver(
-                RollPage.Of(bridge, new RollingResult(rolled, part, crossing, peaks, refusal), index, units),
+                RollPage.Of(bridge, result, index, units),
                 units,
-                peaks is null ? null : () => RollPicture.Of(bridge.Name, crossing!.Lines, rolled, peaks, parsed.GetValue(member), units));
+                peaks is null ? null : () => RollPicture.Of(bridge.Name, result, parsed.GetValue(member), units));
         });
     }
 

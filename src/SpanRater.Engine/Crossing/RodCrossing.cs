@@ -143,8 +143,11 @@ internal sealed class RodCrossing : TrussCrossing
         };
     }
 
-    /// <summary>The lines of a set that has been found before.</summary>
-    public InfluenceLines LinesOf(IReadOnlyList<int> slack) => sets.Values.First(s => s.Lines.Slack!.SequenceEqual(slack)).Lines;
+    public override InfluenceLines LinesAt(Peak peak)
+    {
+        ArgumentNullException.ThrowIfNull(peak);
+        return peak.Rods is { } at ? sets.Values.First(s => s.Lines.Slack!.SequenceEqual(at.Slack)).Lines : Lines;
+    }
 
     private double DeadAlone(int member) => Components!.MemberForces[member] + (WearingSurface?.MemberForces[member] ?? 0);
 

@@ -54,4 +54,8 @@ public abstract class TrussCrossing
     /// <param name="vehicle">The vehicle.</param>
     /// <param name="scale">Part of the vehicle that is on this truss, positive [-].</param>
     public abstract Outcome<IReadOnlyList<PeakPair>> Roll(Vehicle vehicle, double scale = 1);
+
+    /// <summary>The influence lines that hold at a peak: of a truss with rods, those of the set that acts there.</summary>
+    /// <param name="peak">A peak that this crossing gave.</param>
+    public virtual InfluenceLines LinesAt(Peak peak) => Lines;
 }

@@ -160,7 +160,7 @@ internal sealed class RodRater
             return row;
         }
 
-        InfluenceLine line = crossing.LinesOf(peak.Rods!.Slack).Members[row.MemberIndex].Line;
+        InfluenceLine line = crossing.LinesAt(peak).Members[row.MemberIndex].Line;
         double length = MemberRater.LoadedLength(line, row.Sense, peak.Axles);
         return row with { Live = peak.Force, LoadedLength = length, Impact = ImpactOf(() => length) };
     }

@@ -23,12 +23,13 @@ internal enum RatingBand
 /// <param name="Band">Its band.</param>
 /// <param name="Lowest">Its lowest row; null where none may govern.</param>
 /// <param name="AlsoNotRated">True when it has a factor, but other rows of it are not rated.</param>
-internal sealed record MemberVerdict(RatingBand Band, RatingRow? Lowest, bool AlsoNotRated)
+/// <param name="Withheld">True when it has no factor since a rod goes slack under a vehicle.</param>
+internal sealed record MemberVerdict(RatingBand Band, RatingRow? Lowest, bool AlsoNotRated, bool Withheld = false)
 {
     /// <summary>What is written at the member.</summary>
     public string Words => Band switch
     {
-        RatingBand.NotRated => "not rated",
+        RatingBand.NotRated => Withheld ? "withheld" : "not rated",
         RatingBand.NotLoaded => "no live force",
         _ => Figures.Factor(Lowest!.Factor!.Value),
     };
@@ -60,6 +61,7 @@ internal sealed record MemberVerdict(RatingBand Band, RatingRow? Lowest, bool Al
         bool missing = rows.Any(r => r.Status is RatingStatus.NotRated or RatingStatus.Withheld && !r.IsAboutItsVehicle) || rows.All(r => r.IsAboutItsVehicle);
         return lowest?.Factor switch
         {
+            null when rows.Any(r => r.Status == RatingStatus.Withheld) => new MemberVerdict(RatingBand.NotRated, null, false, Withheld: true),
             null => new MemberVerdict(missing ? RatingBand.NotRated : RatingBand.NotLoaded, null, false),
             < 1 => new MemberVerdict(RatingBand.Below, lowest, missing),
             < 1.5 => new MemberVerdict(RatingBand.Near, lowest, missing),

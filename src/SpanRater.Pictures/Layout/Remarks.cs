@@ -26,4 +26,18 @@ internal static class Remarks
                 ? "No joint is a panel point: the deck's load does not reach this truss."
                 : "Filled joints are panel points, where the deck (pale band) brings its load to the truss; open joints are not.",
             Size);
+
+    /// <summary>How a member is drawn that is not pointed out: a slack rod in dashes.</summary>
+    public static LineStyle StyleOf(InfluenceLines lines, int member) =>
+        lines.Slack?.Contains(member) == true ? new LineStyle(Ink.Grey, 1.4, Dash.Dashed) : new LineStyle(Ink.Grey, 1.8);
+
+    /// <summary>Says for which set of rods the lines hold, where there are rods.</summary>
+    public static void Rods(Sheet sheet, InfluenceLines lines)
+    {
+        if (lines.Slack is { } slack)
+        {
+            string names = slack.Count == 0 ? "none" : string.Join(", ", slack.Select(m => lines.Truss.Members[m].Name));
+            sheet.Paragraph("rods", $"Slack here, drawn in dashes: {names}. The line holds while just these are slack; forces of different sets do not add up.", 14);
+        }
+    }
 }

@@ -1,3 +1,4 @@
+using SpanRater.Files;
 namespace SpanRater.Tests.Pictures;
 
 /// <summary>Two invented bridges and what rolls over them.</summary>
@@ -78,10 +79,11 @@ internal static class ExampleBridges
         return lines;
     }
 
-    public static IReadOnlyList<PeakPair> PeaksOf(InfluenceLines lines, Vehicle vehicle)
+    /// <summary>A vehicle rolled over the truss of some lines.</summary>
+    public static RollingResult Rolled(InfluenceLines lines, Vehicle vehicle)
     {
-        var plan = new RollingPlan(lines.Truss.Stations, vehicle.Train);
-        return [.. lines.Members.Select(m => plan.PeaksOf(m.Line))];
+        TrussCrossing crossing = TrussCrossing.Of(lines.Truss, null, null).Value!;
+        return new RollingResult(vehicle, 1, crossing, crossing.Roll(vehicle).Value, null);
     }
 
     /// <summary>Rates a bridge whose members all have given capacities, but those that are left out.</summary>

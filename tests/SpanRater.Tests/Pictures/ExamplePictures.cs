@@ -48,6 +48,6 @@ internal static class ExamplePictures
     private static Picture Roll(Truss truss, Vehicle vehicle, string? member, DisplayUnits units)
     {
         InfluenceLines lines = ExampleBridges.LinesOf(truss);
-        return RollPicture.Of("Roll", lines, vehicle, ExampleBridges.PeaksOf(lines, vehicle), member, units);
+        return RollPicture.Of("Roll", ExampleBridges.Rolled(lines, vehicle), member, units);
     }
 }

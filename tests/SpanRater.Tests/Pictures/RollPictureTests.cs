@@ -50,9 +50,9 @@ public class RollPictureTests
     public void Of_UnknownMemberOrWrongCount_IsRefused()
     {
         Assert.Throws<ArgumentException>("member", () => Rolled(ExampleBridges.Mower, "U9"));
-        Assert.Throws<ArgumentException>("peaks", () => RollPicture.Of("Roll", Warren, ExampleBridges.Mower, [], null, DisplayUnits.Si));
+        Assert.Throws<ArgumentException>("result", () => RollPicture.Of("Roll", ExampleBridges.Rolled(Warren, ExampleBridges.Mower) with { Peaks = [] }, null, DisplayUnits.Si));
     }
 
     private static Picture Rolled(Vehicle vehicle, string? member) =>
-        RollPicture.Of("Tansy Weir", Warren, vehicle, ExampleBridges.PeaksOf(Warren, vehicle), member, DisplayUnits.Si);
+        RollPicture.Of("Tansy Weir", ExampleBridges.Rolled(Warren, vehicle), member, DisplayUnits.Si);
 }
