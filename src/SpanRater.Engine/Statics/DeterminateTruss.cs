@@ -10,14 +10,16 @@ namespace SpanRater;
 public sealed class DeterminateTruss : LinearTruss
 {
     private readonly LU<double> factored;
-    private readonly JointRoute route;
 
     private DeterminateTruss(Truss truss, Stability stability, EquilibriumSystem equilibrium, LU<double> factored, JointRoute route)
         : base(truss, stability, equilibrium)
     {
         this.factored = factored;
-        this.route = route;
+        Route = route;
     }
+
+    /// <summary>The joint-by-joint route.</summary>
+    internal JointRoute Route { get; }
 
     /// <summary>Makes the system, or says why statics alone cannot solve the truss.</summary>
     /// <param name="truss">The truss.</param>
@@ -41,7 +43,7 @@ public sealed class DeterminateTruss : LinearTruss
     private protected override double[][] FirstRoute(double[][] loads, double[]? movements) =>
         factored.Solve(-Matrix<double>.Build.DenseOfColumnArrays(loads)).ToColumnArrays();
 
-    private protected override double[] SecondRoute(double[] loads, double[]? movements) => route.Solve(loads);
+    private protected override double[] SecondRoute(double[] loads, double[]? movements) => Route.Solve(loads);
 
     // Forces that follow from equilibrium alone are reciprocal whatever the areas.
     private protected override Refusal? Asymmetry(Outcome<ForceSolution>[] solutions, double[][] loads) => null;
