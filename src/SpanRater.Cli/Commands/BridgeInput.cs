@@ -52,4 +52,10 @@ internal static class BridgeInput
         string known = cases.Length == 0 ? "it has none" : $"its cases are: {string.Join(", ", cases)}";
         throw new RefusedException($"--case \"{name}\": {BridgeFolder.LoadsFile} has no such case; {known}.{NearestName.Question(name, cases)}");
     }
+
+    /// <summary>Name of a joint given on the command line, which the truss has.</summary>
+    public static string FindJoint(Truss truss, string name, string option) =>
+        truss.FindJoint(name) is not null
+            ? name
+            : throw new RefusedException($"{option} \"{name}\": joints.csv has no such joint.{NearestName.Question(name, truss.Joints.Select(j => j.Name))}");
 }

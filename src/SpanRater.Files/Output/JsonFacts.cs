@@ -3,7 +3,7 @@ using System.Text.Json;
 namespace SpanRater.Files;
 
 /// <summary>Writes values in the units of the JSON: kN and m, from newtons and metres.</summary>
-internal static class JsonFacts
+public static class JsonFacts
 {
     /// <summary>Newtons as kN.</summary>
     public static void WriteForce(this Utf8JsonWriter json, string name, double? newtons) => json.WriteNumberOrNull(name, newtons / 1000);
