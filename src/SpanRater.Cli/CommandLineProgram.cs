@@ -54,6 +54,7 @@ public static class CommandLineProgram
         root.Add(CheckCommand.Make(surroundings));
         root.Add(ForcesCommand.Make(surroundings));
         root.Add(JointsCommand.Make(surroundings));
+        root.Add(SectionCommand.Make(surroundings));
         root.Add(InfluenceCommand.Make(surroundings));
         root.Add(RollCommand.Make(surroundings));
         root.Add(RateCommand.Make(surroundings));

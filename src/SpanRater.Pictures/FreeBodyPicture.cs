@@ -72,7 +72,7 @@ public static class FreeBodyPicture
     {
         string cut = kind == StepKind.Section ? " The line of dashes and dots is the cut, the diamond the centre of moments." : "";
         string unit = notation.ForceUnit.Length == 0 ? " Forces are per unit load." : "";
-        return $"{Convention} Broad arrows are loads (plain numbers) and reactions (with their name).{cut}{unit}";
+        return $"{Convention} Broad grey arrows are loads, broad black ones reactions, which bear their names.{cut}{unit}";
     }
 
     private static (double X, double Y, string Words)? CentreOf(WorkedSolution worked, Balance balance, ForceNotation notation) => balance.Kind != BalanceKind.Moment

@@ -3,6 +3,9 @@ namespace SpanRater;
 /// <summary>The rules by which a member is seen to be zero without an equation.</summary>
 public enum ZeroRule
 {
+    /// <summary>All other bars of a joint without load or reaction being zero, the last one is.</summary>
+    OneBar,
+
     /// <summary>Two bars not in one line meet at a joint without load or reaction: both are zero.</summary>
     TwoBars,
 
@@ -93,7 +96,7 @@ public static class ZeroMembers
             }
         }
 
-        return bars.Length == 1 && size == 0 ? [new ZeroMember(bars[0].Force, joint, ZeroRule.TwoBars, after)] : [];
+        return bars.Length == 1 && size == 0 ? [new ZeroMember(bars[0].Force, joint, ZeroRule.OneBar, after)] : [];
     }
 
     private static double Sine((int Force, double X, double Y) one, (int Force, double X, double Y) other) => (one.X * other.Y) - (one.Y * other.X);

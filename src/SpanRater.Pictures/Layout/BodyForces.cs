@@ -38,7 +38,7 @@ internal sealed class BodyForces
         {
             if (load != 0)
             {
-                yield return ($"load {Truss.Joints[joint].Name}", x, y, $"load {notation.WithUnit(Math.Abs(load))}", new LineStyle(Ink.Tension, 3.4), false);
+                yield return ($"load {Truss.Joints[joint].Name}", x, y, $"load {notation.WithUnit(Math.Abs(load))}", new LineStyle(Ink.Grey, 3.4), false);
             }
         }
 
@@ -47,7 +47,7 @@ internal sealed class BodyForces
             if (Names.JointOf(f) == joint)
             {
                 (double x, double y, _) = Names.DirectionAt(f, joint);
-                yield return ($"reaction {Names[f]}", x, y, WordsOf(f), StyleOf(f) with { Ink = Ink.Compression, Weight = 3.4 }, true);
+                yield return ($"reaction {Names[f]}", x, y, WordsOf(f), StyleOf(f) with { Weight = 3.4 }, true);
             }
         }
     }

@@ -23,8 +23,10 @@ internal static class BalanceWording
     /// <param name="force">The force it finds.</param>
     /// <param name="open">The forces on the body that are not known, that one among them.</param>
     /// <param name="notation">How numbers are shown.</param>
-    public static string Why(WorkedSolution worked, Balance balance, int force, IReadOnlyList<int> open, ForceNotation notation)
+    /// <param name="first">True where more equations of the same body follow.</param>
+    public static string Why(WorkedSolution worked, Balance balance, int force, IReadOnlyList<int> open, ForceNotation notation, bool first)
     {
+        string comes = first ? " comes first" : "", come = first ? " come first" : "";
         string name = worked.Names[force];
         string[] others = [.. open.Where(o => o != force).Select(o => worked.Names[o])];
         if (others.Length == 0)
@@ -41,13 +43,11 @@ internal static class BalanceWording
 
         return balance.Kind switch
         {
-            BalanceKind.Right => $"ΣX comes first: of the unknown forces only {name} has a part to the right or left; {List(others)} {Stands(others)} upright.",
-            BalanceKind.Up => $"ΣY comes first: of the unknown forces only {name} has an upright part; {List(others)} {Lies(others)} level.",
-            BalanceKind.Across when balance.Joints.Count > 1 =>
-                $"{List(others)} {(others.Length == 1 ? "has" : "have one direction and have")} no part square to {worked.Names[balance.Beside!.Value]}, so in the sum square to it {name} stands alone.",
+            BalanceKind.Right => $"ΣX{comes}: of the unknown forces only {name} has a part to the right or left; {List(others)} {Stands(others)} upright.",
+            BalanceKind.Up => $"ΣY{comes}: of the unknown forces only {name} has an upright part; {List(others)} {Lies(others)} level.",
             BalanceKind.Across =>
-                $"Neither ΣX nor ΣY holds one unknown force alone, so the axes are turned: in the sum square to {worked.Names[balance.Beside!.Value]} that member has no part, and {name} stands alone.",
-            _ => $"Moments about {Centre(worked.Truss, balance, notation)} come first: {List(others)} {(others.Length == 1 ? "passes" : "pass")} through it and {(others.Length == 1 ? "has" : "have")} no arm, so {name} stands alone.",
+                $"{(balance.Joints.Count == 1 ? "Neither ΣX nor ΣY holds one unknown force alone, so the axes are turned: in" : "In")} the sum square to {worked.Names[balance.Beside!.Value]}, {List(others)} {(others.Length == 1 ? "has" : "have")} no part, and {name} stands alone.",
+            _ => $"Moments about {Centre(worked.Truss, balance, notation)}{come}: {List(others)} {(others.Length == 1 ? "passes" : "pass")} through it and {(others.Length == 1 ? "has" : "have")} no arm, so {name} stands alone.",
         };
     }
 

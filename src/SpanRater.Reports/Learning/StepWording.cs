@@ -46,17 +46,20 @@ internal static class StepWording
         return $"Unknown: {unknown}.{known} {Loads(worked, step.Joints, notation)}";
     }
 
-    /// <summary>The loads on the joints of a free body.</summary>
+    /// <summary>The loads on the joints of a free body; equal ones are named together.</summary>
     public static string Loads(WorkedSolution worked, IReadOnlyList<int> joints, ForceNotation notation)
     {
-        string[] loads = [.. joints.SelectMany(j => LoadsAt(worked, j, joints.Count > 1, notation))];
-        return loads.Length == 0 ? "No load." : $"Load: {string.Join(", ", loads)}.";
+        string[] loads =
+        [
+            .. joints.SelectMany(j => LoadsAt(worked, j, notation).Select(load => (Joint: worked.Truss.Joints[j].Name, Load: load))).GroupBy(l => l.Load)
+                .Select(same => joints.Count == 1 ? same.Key : $"{same.Key} at {BalanceWording.List([.. same.Select(l => l.Joint)])}"),
+        ];
+        return loads.Length == 0 ? "No load." : $"Load: {string.Join("; ", loads)}.";
     }
 
     /// <summary>A force that was found, in words.</summary>
-    public static string Result(WorkedSolution worked, int force, ForceNotation notation)
+    public static string Result(WorkedSolution worked, int force, double value, ForceNotation notation)
     {
-        double value = worked.Forces[force];
         string name = worked.Names[force];
         if (worked.Names.IsMember(force))
         {
@@ -65,19 +68,6 @@ internal static class StepWording
 
         string turned = value < 0 && !notation.IsZero(value) ? " (the support pulls the other way)" : "";
         return $"{name}: {notation.WithUnit(value)}{turned}.";
-    }
-
-    /// <summary>Why a member is zero at a glance.</summary>
-    public static string Zero(Truss truss, ZeroMember zero)
-    {
-        string joint = truss.Joints[zero.Joint].Name, member = truss.Members[zero.Member].Name;
-        string after = zero.After.Count == 0 ? "" : $"{BalanceWording.List([.. zero.After.Select(m => truss.Members[m].Name)])} being zero, ";
-        return zero.Rule switch
-        {
-            ZeroRule.TwoBars => $"{member}: {after}{(after.Length == 0 ? "only two bars" : "no other bar but one in another direction, or none,")} meet{(after.Length == 0 ? "" : "s it")} at {joint}, and no load acts there",
-            ZeroRule.TwoBarsLoadInLine => $"{member}: {after}two bars meet at {joint}, and the load lies in line with the other one",
-            _ => $"{member}: {after}three bars meet at {joint}, the other two in one line, and no load acts there",
-        };
     }
 
     /// <summary>Names of the joints of a step.</summary>
@@ -106,18 +96,17 @@ internal static class StepWording
         return waiting.Forces.Count == 2 ? $"{joint} waits: its two unknown forces lie in one line: {forces}" : $"{joint} waits: {Count(waiting.Forces.Count)} unknown forces: {forces}";
     }
 
-    private static IEnumerable<string> LoadsAt(WorkedSolution worked, int joint, bool named, ForceNotation notation)
+    private static IEnumerable<string> LoadsAt(WorkedSolution worked, int joint, ForceNotation notation)
     {
         (double right, double up) = worked.JointLoads[joint];
-        string at = named ? $" at {worked.Truss.Joints[joint].Name}" : "";
         if (up != 0)
         {
-            yield return $"{notation.WithUnit(Math.Abs(up))} {(up < 0 ? "down" : "up")}{at}";
+            yield return $"{notation.WithUnit(Math.Abs(up))} {(up < 0 ? "down" : "up")}";
         }
 
         if (right != 0)
         {
-            yield return $"{notation.WithUnit(Math.Abs(right))} to the {(right < 0 ? "left" : "right")}{at}";
+            yield return $"{notation.WithUnit(Math.Abs(right))} to the {(right < 0 ? "left" : "right")}";
         }
     }
 }

@@ -132,6 +132,7 @@ internal static class WorkedSolutionJson
 
     private static string RuleOf(ZeroRule rule) => rule switch
     {
+        ZeroRule.OneBar => "oneBar",
         ZeroRule.TwoBars => "twoBars",
         ZeroRule.TwoBarsLoadInLine => "twoBarsLoadInLine",
         _ => "threeBars",

@@ -108,12 +108,13 @@ public static class WorkedSolutionPage
         string lead = "Zero at a glance under this load:";
         if (worked.ZeroMembers.Count > 0)
         {
-            yield return new ResultBlock.Items(lead, [.. worked.ZeroMembers.Select(z => StepWording.Zero(truss, z))]);
+            yield return new ResultBlock.Items(lead, [.. worked.ZeroMembers.Select(z => ZeroMemberWording.Rule(truss, z))]);
             yield return new ResultBlock.Paragraph("A member without force may still brace others against buckling.");
         }
     }
 
-    private static IEnumerable<ResultBlock> Step(WorkedSolution worked, int index, ForceNotation notation, string? picture)
+    /// <summary>One step of the solution.</summary>
+    internal static IEnumerable<ResultBlock> Step(WorkedSolution worked, int index, ForceNotation notation, string? picture)
     {
         WorkedStep step = worked.Steps[index];
         yield return new ResultBlock.Heading(TitleOf(worked, index));
@@ -131,7 +132,7 @@ public static class WorkedSolutionPage
         var open = new List<int>(step.Found);
         foreach (WorkedEquations equations in step.Equations)
         {
-            foreach (ResultBlock block in equations.Found.Count == 1 ? One(worked, equations, open, notation) : Together(worked, equations, notation))
+            foreach (ResultBlock block in equations.Found.Count == 1 ? One(worked, equations.Balances[0], equations.Found[0], open, worked.Forces, open.Count > 1, notation) : Together(worked, equations, notation))
             {
                 yield return block;
             }
@@ -141,21 +142,20 @@ public static class WorkedSolutionPage
 
         foreach (ZeroMember zero in step.ZeroByRule)
         {
-            yield return new ResultBlock.Paragraph($"Seen without an equation: {StepWording.Zero(worked.Truss, zero)}.");
+            yield return new ResultBlock.Paragraph($"Seen without an equation: {ZeroMemberWording.Rule(worked.Truss, zero)}.");
         }
     }
 
-    private static IEnumerable<ResultBlock> One(WorkedSolution worked, WorkedEquations equations, List<int> open, ForceNotation notation)
+    /// <summary>One equation that holds one unknown force: why it is taken, its lines, its result.</summary>
+    internal static IEnumerable<ResultBlock> One(WorkedSolution worked, Balance balance, int force, IReadOnlyList<int> open, IReadOnlyList<double> forces, bool first, ForceNotation notation)
     {
-        Balance balance = equations.Balances[0];
-        int force = equations.Found[0];
-        yield return new ResultBlock.Paragraph(BalanceWording.Why(worked, balance, force, open, notation));
+        yield return new ResultBlock.Paragraph(BalanceWording.Why(worked, balance, force, open, notation, first));
         if (BalanceWording.Factors(worked, balance, notation) is { } factors)
         {
             yield return factors;
         }
 
-        var lines = new EquationLines(worked, balance, worked.Forces, notation);
+        var lines = new EquationLines(worked, balance, forces, notation);
         yield return lines.WithNames([.. balance.Terms.Select(t => t.Force)]);
         if (balance.Terms.Count > 1)
         {
@@ -163,7 +163,7 @@ public static class WorkedSolutionPage
         }
 
         yield return lines.Solved(force);
-        yield return new ResultBlock.Paragraph(StepWording.Result(worked, force, notation));
+        yield return new ResultBlock.Paragraph(StepWording.Result(worked, force, forces[force], notation));
     }
 
     private static IEnumerable<ResultBlock> Together(WorkedSolution worked, WorkedEquations equations, ForceNotation notation)
@@ -176,7 +176,7 @@ public static class WorkedSolutionPage
             yield return lines.WithNumbers(equations.Found);
         }
 
-        yield return new ResultBlock.Items("Solved together:", [.. equations.Found.Select(f => StepWording.Result(worked, f, notation))]);
+        yield return new ResultBlock.Items("Solved together:", [.. equations.Found.Select(f => StepWording.Result(worked, f, worked.Forces[f], notation))]);
     }
 
     private static IEnumerable<ResultBlock> Closing(WorkedSolution worked, ForceNotation notation)

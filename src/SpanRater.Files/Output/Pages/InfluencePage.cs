@@ -55,6 +55,11 @@ public static class InfluencePage
             blocks.Add(Description(one.Line, units));
         }
 
+        if (only is null && ZeroMemberWording.UnderEveryDeckLoad(lines) is { } zero)
+        {
+            blocks.Add(zero);
+        }
+
         blocks.Add(new ResultBlock.Paragraph("Tension and upward or rightward reactions are positive. Between panel points the floor spans simply, so a line is straight there; a load off the deck does nothing."));
         return new ResultPage(
             blocks,
