@@ -4,7 +4,7 @@ namespace SpanRater.Pictures;
 internal sealed class BodyDrawing
 {
     private const double Width = 1120;
-    private const double Beside = 150;
+    private const double Beside = 185;
     private const double Above = 96;
     private const double Below = 120;
     private const double TallestTruss = 420;
@@ -29,10 +29,10 @@ internal sealed class BodyDrawing
     {
         double left = Truss.Joints.Min(j => j.X), right = Truss.Joints.Max(j => j.X), bottom = Truss.Joints.Min(j => j.Y), top = Truss.Joints.Max(j => j.Y);
 
-        // A centre away from the truss is shown where it is, unless that would make the truss small; then the words tell it.
-        if (Centre is { } centre && centre.X >= left - (0.4 * (right - left)) && centre.X <= right + (0.4 * (right - left)) && centre.Y >= bottom - (top - bottom) && centre.Y <= top + (top - bottom))
+        // A centre away from the truss is shown where it is, unless that would make the truss small; then the text of the page tells it.
+        if (Centre is { } away && away.X >= left - (0.4 * (right - left)) && away.X <= right + (0.4 * (right - left)) && away.Y >= bottom - (top - bottom) && away.Y <= top + (top - bottom))
         {
-            (left, right, bottom, top) = (Math.Min(left, centre.X), Math.Max(right, centre.X), Math.Min(bottom, centre.Y), Math.Max(top, centre.Y));
+            (left, right, bottom, top) = (Math.Min(left, away.X), Math.Max(right, away.X), Math.Min(bottom, away.Y), Math.Max(top, away.Y));
         }
 
         double scale = Math.Min(right > left ? (Width - (2 * Beside)) / (right - left) : double.MaxValue, top > bottom ? TallestTruss / (top - bottom) : double.MaxValue);
@@ -47,7 +47,11 @@ internal sealed class BodyDrawing
             int from = Truss.FromJoint(m), to = Truss.ToJoint(m);
             bool here = inside.Contains(from), there = inside.Contains(to);
             parts.Add(new Stroke(Truss.Members[m].Name, [at[from], at[to]], here && there ? Ink.Black : Ink.Pale, here && there ? 2.6 : 1.4));
-            crowding.Take(at[from], at[to]);
+            if (here && there)
+            {
+                crowding.Take(at[from], at[to]);
+            }
+
             if (here != there)
             {
                 (DrawingPoint near, DrawingPoint far) = here ? (at[from], at[to]) : (at[to], at[from]);
@@ -60,7 +64,7 @@ internal sealed class BodyDrawing
 
         foreach (int joint in Joints)
         {
-            External(joint, at[joint], (bottom + top) / 2, arrows);
+            External(joint, at[joint], (Truss.Joints.Min(j => j.Y) + Truss.Joints.Max(j => j.Y)) / 2, arrows);
         }
 
         foreach (DrawingPoint each in at)
@@ -69,24 +73,44 @@ internal sealed class BodyDrawing
         }
 
         CutLine(cut, at);
-        NameJoints(at, inside, (at.Min(a => a.Y) + at.Max(a => a.Y)) / 2);
-        if (Centre is { } about)
+        DrawingPoint? centre = Centre is { } c ? Place(c.X, c.Y) : null;
+        if (centre is { } mark)
         {
-            MarkCentre(Place(about.X, about.Y), about.Words, height);
+            crowding.Take(new Box(mark.X, mark.Y, 22, 22));
         }
 
-        return new View(0, 0, 1, 1).Drawing(Width, height, [.. parts, .. arrows.Parts(Width, height), .. Marks(at, inside)]);
+        // Words at arrows may lie on the pale rest of the truss; names of joints keep clear of it.
+        DrawingPart[] words = [.. arrows.Parts(Width, height)];
+        foreach (int m in Enumerable.Range(0, Truss.Members.Count).Where(m => !inside.Contains(Truss.FromJoint(m)) || !inside.Contains(Truss.ToJoint(m))))
+        {
+            crowding.Take(at[Truss.FromJoint(m)], at[Truss.ToJoint(m)]);
+        }
+
+        NameJoints(at, inside, (at.Min(a => a.Y) + at.Max(a => a.Y)) / 2);
+        if (centre is { } about)
+        {
+            MarkCentre(about, Centre!.Value.Words, height);
+        }
+
+        return ForceArrows.Cropped(Width, [.. parts, .. words, .. Marks(at, inside)]);
     }
 
-    // Loads on lower joints hang from them, loads on upper joints come down on them; reactions come from below, outside the load.
+    // A load hangs from its joint or comes down on it, whichever side is free of members; reactions come from outside, beside the load.
     private void External(int joint, DrawingPoint at, double middle, ForceArrows arrows)
     {
+        double[] members =
+        [
+            .. Enumerable.Range(0, Truss.Members.Count).Where(m => Truss.FromJoint(m) == joint || Truss.ToJoint(m) == joint)
+                .Select(m => Forces.Names.DirectionAt(m, joint)).Select(d => Math.Atan2(d.Rise, d.Run)),
+        ];
+        double Room(double x, double y) => members.Min(m => Math.Abs(Math.IEEERemainder(Math.Atan2(y, x) - m, 2 * Math.PI)));
         bool low = Truss.Joints[joint].Y < middle;
         int side = at.X < Width / 2 ? -1 : 1;
         var external = Forces.ExternalAt(joint).ToArray();
         foreach (var force in external)
         {
-            bool leaves = !force.IsReaction && (force.Y == 0 ? force.X * side > 0 : low == force.Y < 0);
+            double more = Room(force.X, force.Y) - Room(-force.X, -force.Y);
+            bool leaves = !force.IsReaction && (Math.Abs(more) > 0.1 ? more > 0 : low == force.Y < 0);
             bool shifted = force.IsReaction && force.Y != 0 && external.Any(e => !e.IsReaction && e.Y != 0);
             double aside = shifted ? side * 34 : 0, way = leaves ? 1 : -1;
             var foot = new DrawingPoint(at.X + aside, at.Y);

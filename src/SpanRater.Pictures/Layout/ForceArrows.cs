@@ -31,6 +31,8 @@ internal sealed class ForceArrows
         arrows.Add(new Stroke(shows, [tail, On(HeadLength - 3, 0)], style.Ink, style.Weight, style.Dash));
         arrows.Add(new Area(shows, [head, On(HeadLength, HeadWidth), On(HeadLength, -HeadWidth)], style.Ink));
         crowding.Take(tail, head);
+        DrawingPoint tip = On(HeadLength / 2, 0);
+        crowding.Take(new Box(tip.X, tip.Y, HeadLength + 4, HeadLength + 4, Math.Atan2(dy, dx) * 180 / Math.PI));
         if (text.Length > 0)
         {
             words.Add((shows, tail, head, atTail ? tail : head, text));
@@ -54,15 +56,34 @@ internal sealed class ForceArrows
             double outward = at == head ? 1 : -1, dx = outward * (head.X - tail.X) / length, dy = outward * (head.Y - tail.Y) / length;
             double reach = (Math.Abs(dx) * box.Width / 2) + (Math.Abs(dy) * box.Height / 2);
             IEnumerable<Box> places =
-                from along in (double[])[6, 12, -14, 20, -30, -48, 30]
-                from aside in along < 0 ? (double[])[1, -1] : [0, 0.6, -0.6, 1.2, -1.2]
-                let across = (Math.Abs(dy) * box.Width / 2) + (Math.Abs(dx) * box.Height / 2) + 8
+                from along in (double[])[5, 10, -12, -24, -36, 18, -48, 28]
+                from aside in along < 0 ? (double[])[1, -1, 1.3, -1.3] : [0, 0.5, -0.5, 1, -1]
+                let across = (Math.Abs(dy) * box.Width / 2) + (Math.Abs(dx) * box.Height / 2) + 7
                 let forth = along < 0 ? along : along + reach
                 select box with { X = at.X + (forth * dx) - (aside * across * dy), Y = at.Y + (forth * dy) + (aside * across * dx) };
             Box[] within = [.. places.Where(b => b.X - (b.Width / 2) >= 0 && b.X + (b.Width / 2) <= width && b.Y - (b.Height / 2) >= 0 && b.Y + (b.Height / 2) <= height)];
             Box chosen = crowding.Choose(within.Length > 0 ? within : [Inside(box, width, height)], reluctance: 0.05);
             yield return new Text(shows, new(chosen.X, chosen.Y), text, Size, Ink.Black, OnPaper: true);
         }
+    }
+
+    /// <summary>A drawing in pixels that is no higher than what stands in it.</summary>
+    /// <param name="width">Its width [px].</param>
+    /// <param name="parts">Its parts.</param>
+    public static Drawing Cropped(double width, IReadOnlyList<DrawingPart> parts)
+    {
+        double[] ys =
+        [
+            .. parts.SelectMany(p => p switch
+            {
+                Stroke stroke => stroke.Points.Select(q => q.Y),
+                Text text => [text.At.Y - (text.Size * 0.7), text.At.Y + (text.Size * 0.7)],
+                Mark mark => [mark.At.Y - (mark.Size / 2), mark.At.Y + (mark.Size / 2)],
+                _ => [],
+            }),
+        ];
+        double bottom = ys.Min() - 8, top = ys.Max() + 8;
+        return new View(0, bottom, 1, 1).Drawing(width, top - bottom, parts);
     }
 
     private static Box Inside(Box box, double width, double height) => box with

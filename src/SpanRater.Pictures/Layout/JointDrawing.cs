@@ -46,9 +46,8 @@ internal static class JointDrawing
             from turn in Enumerable.Range(0, 16).OrderByDescending(t => Math.Round(Room(taken, Wrapped(t * Math.PI / 8)), 6))
             let angle = turn * Math.PI / 8
             select box with { X = middle.X + (Math.Cos(angle) * (distance + (box.Width / 2))), Y = middle.Y + (Math.Sin(angle) * (distance + (box.Height / 2))) });
-        return new View(0, 0, 1, 1).Drawing(
+        return ForceArrows.Cropped(
             Width,
-            Height,
             [
                 .. arrows.Parts(Width, Height),
                 new Mark(name, middle, MarkShape.Circle, 15, Ink.Black, Filled: false),

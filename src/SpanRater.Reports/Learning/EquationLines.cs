@@ -130,7 +130,7 @@ internal sealed class EquationLines
             string size = FactorNumber(Math.Abs(factor));
             string number = notation.Number(Math.Abs(piece.Value));
             string of = isNamed ? NameOf(piece.Force!.Value) : number;
-            bool plain = size == "1";
+            bool plain = size == "1" && balance.Kind != BalanceKind.Moment;
             string sign = negative ? "−" : text.Count == 0 ? "" : "+";
             string gap = text.Count == 0 ? "" : " ";
             text.Add($"{sign}{gap}{(plain ? of : $"{size}·{of}")}");

@@ -19,7 +19,8 @@ internal static class StepWording
     {
         if (step.Kind is StepKind.Section or StepKind.Group)
         {
-            string left = string.Join("; ", step.Waiting.Select(w => Waits(worked, w)));
+            string left = string.Join("; ", step.Waiting.GroupBy(w => w.Forces.Count).OrderBy(g => g.Key).Select(g =>
+                $"{Count(g.Key)} unknown forces{(g.Key == 2 ? " in one line" : "")} at {BalanceWording.List([.. g.Select(w => worked.Truss.Joints[w.Joint].Name)])}"));
             yield return $"No joint is left that can be solved alone: {left}.";
             yield return step.Kind == StepKind.Section
                 ? $"So the truss is cut in two through {BalanceWording.List([.. step.Found.Select(f => worked.Names[f])])}, and the part with {JointNames(worked, step)} is taken as one free body: members within it do not appear."
