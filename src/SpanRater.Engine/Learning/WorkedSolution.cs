@@ -9,14 +9,16 @@ public sealed record WorkedEquations(IReadOnlyList<Balance> Balances, IReadOnlyL
 /// <param name="Kind">What is cut free.</param>
 /// <param name="Joints">Joints of the free body, by position in <see cref="Truss.Joints"/>.</param>
 /// <param name="Equations">Its equations; each but those of a group holds one unknown force.</param>
+/// <param name="Unknown">Forces on the body that were not known before: those it finds, in order, and those it leaves.</param>
 /// <param name="Known">Forces on the body that were known before, by position in <see cref="ForceNames"/>.</param>
-/// <param name="Waiting">Joints put off: those beside the last one worked at; for a section or group every joint that is left.</param>
+/// <param name="Waiting">Joints put off: those beside the last one worked at; where no joint can be solved whole, every joint that is left.</param>
 /// <param name="IsAfresh">True where the work goes on away from the joints already done, at the other end.</param>
 /// <param name="ZeroByRule">Members found here that a rule gives as zero at a glance.</param>
 public sealed record WorkedStep(
     StepKind Kind,
     IReadOnlyList<int> Joints,
     IReadOnlyList<WorkedEquations> Equations,
+    IReadOnlyList<int> Unknown,
     IReadOnlyList<int> Known,
     IReadOnlyList<WaitingJoint> Waiting,
     bool IsAfresh,
@@ -126,6 +128,7 @@ public sealed class WorkedSolution
                 step.Kind,
                 step.Joints,
                 [.. step.Stages.Select(s => new WorkedEquations(s.Balances, s.Forces))],
+                step.Unknown,
                 [.. onBody.Where(known.Contains)],
                 step.Waiting,
                 step.IsAfresh,

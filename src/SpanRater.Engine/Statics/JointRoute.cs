@@ -82,7 +82,7 @@ internal sealed class JointRoute
             {
                 last = steps[^1].Joints[0];
             }
-            else if (!TryWholeTruss() && !TrySection() && !TryGroup())
+            else if (!TryWholeTruss() && !TrySection() && !TryPartOfAJoint() && !TryGroup())
             {
                 return false;
             }
@@ -119,13 +119,31 @@ internal sealed class JointRoute
             if (stages.Count == unknowns.Count)
             {
                 bool afresh = started && !IsBesideTheDone(joint);
-                Add(new RouteStep(StepKind.Joint, [joint], [.. stages], waiting, afresh));
+                Add(new RouteStep(StepKind.Joint, [joint], Unknown(stages, unknowns), [.. stages], waiting, afresh));
                 return true;
             }
         }
 
         return false;
     }
+
+    // Three unknown forces or more, all but one in one line: the sum square to that line finds the one, and the joint is done later.
+    private bool TryPartOfAJoint()
+    {
+        foreach (int joint in unsolved)
+        {
+            List<int> unknowns = UnknownAt(joint);
+            if (unknowns.Count > 2 && OneByOne.Of(StepKind.Joint, new FreeBody(truss, Terms, [joint]), unknowns) is { Count: > 0 } stages)
+            {
+                Add(new RouteStep(StepKind.Joint, [joint], Unknown(stages, unknowns), [.. stages], AllWaiting(), IsAfresh: false));
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static int[] Unknown(List<RouteStage> stages, IEnumerable<int> all) => [.. stages.SelectMany(s => s.Forces).Union(all)];
 
     private WaitingJoint? Waiting(int joint)
     {
@@ -155,7 +173,7 @@ internal sealed class JointRoute
             return false;
         }
 
-        Add(new RouteStep(StepKind.WholeTruss, [.. Enumerable.Range(0, truss.Joints.Count)], [.. stages], [], IsAfresh: false));
+        Add(new RouteStep(StepKind.WholeTruss, [.. Enumerable.Range(0, truss.Joints.Count)], Unknown(stages, unknowns), [.. stages], [], IsAfresh: false));
         return true;
     }
 
@@ -174,11 +192,17 @@ internal sealed class JointRoute
             {
                 int[] forces = [.. cut.Edges.Select(e => unknowns[e])];
                 int[] side = cut.Side.Contains(ground) || (!cut.Other.Contains(ground) && cut.Other.Length < cut.Side.Length) ? cut.Other : cut.Side;
+                if (side.Length == 1)
+                {
+                    // A joint alone is no section.
+                    continue;
+                }
+
                 int[] part = WithTheDone(side, side == cut.Side ? cut.Other : cut.Side, forces);
                 List<RouteStage> stages = OneByOne.Of(StepKind.Section, new FreeBody(truss, Terms, part), forces);
                 if (stages.Count > 0 && (best is null || (-stages.Count, part.Length).CompareTo((-best.Stages.Length, best.Joints.Length)) < 0))
                 {
-                    best = new RouteStep(StepKind.Section, part, [.. stages], AllWaiting(), IsAfresh: false);
+                    best = new RouteStep(StepKind.Section, part, Unknown(stages, forces), [.. stages], AllWaiting(), IsAfresh: false);
                 }
             }
 
@@ -260,7 +284,7 @@ internal sealed class JointRoute
             return false;
         }
 
-        Add(new RouteStep(StepKind.Group, joints, [new RouteStage(unknowns, [.. system.Rows.Select(r => balances[r])], system)], AllWaiting(), IsAfresh: false));
+        Add(new RouteStep(StepKind.Group, joints, unknowns, [new RouteStage(unknowns, [.. system.Rows.Select(r => balances[r])], system)], AllWaiting(), IsAfresh: false));
         return true;
     }
 
@@ -276,7 +300,7 @@ internal sealed class JointRoute
 
         if (step.Kind is StepKind.Joint or StepKind.Group)
         {
-            unsolved.ExceptWith(step.Joints);
+            unsolved.ExceptWith(step.Joints.Where(j => UnknownAt(j).Count == 0));
         }
     }
 

@@ -4,7 +4,7 @@ namespace SpanRater.Pictures;
 internal sealed class BodyDrawing
 {
     private const double Width = 1120;
-    private const double Beside = 185;
+    private const double Beside = 212;
     private const double Above = 96;
     private const double Below = 120;
     private const double TallestTruss = 420;
@@ -12,6 +12,9 @@ internal sealed class BodyDrawing
 
     private readonly List<DrawingPart> parts = [];
     private readonly Crowding crowding = new();
+
+    // Names of joints keep clear of the pale rest of the truss as well; words at arrows may lie on it.
+    private readonly Crowding forNames = new();
 
     /// <summary>The forces.</summary>
     public required BodyForces Forces { get; init; }
@@ -40,13 +43,14 @@ internal sealed class BodyDrawing
         DrawingPoint Place(double x, double y) => new(indent + ((x - left) * scale), Below + ((y - bottom) * scale));
         DrawingPoint[] at = [.. Truss.Joints.Select(j => Place(j.X, j.Y))];
         var inside = new HashSet<int>(Joints);
-        var arrows = new ForceArrows(crowding);
+        var arrows = new ForceArrows(crowding, forNames);
         var cut = new List<DrawingPoint>();
         for (int m = 0; m < Truss.Members.Count; m++)
         {
             int from = Truss.FromJoint(m), to = Truss.ToJoint(m);
             bool here = inside.Contains(from), there = inside.Contains(to);
             parts.Add(new Stroke(Truss.Members[m].Name, [at[from], at[to]], here && there ? Ink.Black : Ink.Pale, here && there ? 2.6 : 1.4));
+            forNames.Take(at[from], at[to]);
             if (here && there)
             {
                 crowding.Take(at[from], at[to]);
@@ -70,6 +74,7 @@ internal sealed class BodyDrawing
         foreach (DrawingPoint each in at)
         {
             crowding.Take(new Box(each.X, each.Y, 13, 13));
+            forNames.Take(new Box(each.X, each.Y, 13, 13));
         }
 
         CutLine(cut, at);
@@ -77,16 +82,11 @@ internal sealed class BodyDrawing
         if (centre is { } mark)
         {
             crowding.Take(new Box(mark.X, mark.Y, 22, 22));
-        }
-
-        // Words at arrows may lie on the pale rest of the truss; names of joints keep clear of it.
-        DrawingPart[] words = [.. arrows.Parts(Width, height)];
-        foreach (int m in Enumerable.Range(0, Truss.Members.Count).Where(m => !inside.Contains(Truss.FromJoint(m)) || !inside.Contains(Truss.ToJoint(m))))
-        {
-            crowding.Take(at[Truss.FromJoint(m)], at[Truss.ToJoint(m)]);
+            forNames.Take(new Box(mark.X, mark.Y, 22, 22));
         }
 
         NameJoints(at, inside, (at.Min(a => a.Y) + at.Max(a => a.Y)) / 2);
+        DrawingPart[] words = [.. arrows.Parts(Width, height)];
         if (centre is { } about)
         {
             MarkCentre(about, Centre!.Value.Words, height);
@@ -137,6 +137,7 @@ internal sealed class BodyDrawing
         for (int i = 1; i < whole.Length; i++)
         {
             crowding.Take(whole[i - 1], whole[i]);
+            forNames.Take(whole[i - 1], whole[i]);
         }
     }
 
@@ -153,10 +154,11 @@ internal sealed class BodyDrawing
             string name = Truss.Joints[j].Name;
             Box box = Box.Of(name, JointSize, at[j]);
             int outward = at[j].Y >= middle ? 1 : -1;
-            Box chosen = crowding.Choose(
+            Box chosen = forNames.Choose(
                 from distance in (double[])[9, 14, 20]
                 from way in ((double, double)[])[(0, outward), (-0.75, outward), (0.75, outward), (-1, 0), (1, 0), (-1, -outward), (1, -outward), (0, -outward)]
                 select box with { X = at[j].X + (way.Item1 * ((box.Width / 2) + distance)), Y = at[j].Y + (way.Item2 * ((box.Height / 2) + distance)) });
+            crowding.Take(chosen);
             parts.Add(new Text(name, new(chosen.X, chosen.Y), name, JointSize, inside.Contains(j) ? Ink.Black : Ink.Grey));
         }
     }

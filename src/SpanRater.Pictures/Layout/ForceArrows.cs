@@ -10,12 +10,14 @@ internal sealed class ForceArrows
     private const double HeadWidth = 7;
 
     private readonly Crowding crowding;
+    private readonly Crowding[] others;
     private readonly List<DrawingPart> arrows = [];
     private readonly List<(string Shows, DrawingPoint Tail, DrawingPoint Head, DrawingPoint At, string Words)> words = [];
 
     /// <summary>Begins with what is drawn already.</summary>
-    /// <param name="crowding">Counts what is drawn.</param>
-    public ForceArrows(Crowding crowding) => this.crowding = crowding;
+    /// <param name="crowding">Counts what is drawn, and finds the words their places.</param>
+    /// <param name="others">Take the arrows as well.</param>
+    public ForceArrows(Crowding crowding, params Crowding[] others) => (this.crowding, this.others) = (crowding, others);
 
     /// <summary>Lays an arrow down.</summary>
     /// <param name="shows">Name of what it shows.</param>
@@ -30,9 +32,13 @@ internal sealed class ForceArrows
         DrawingPoint On(double back, double aside) => new(head.X - (back * dx) - (aside * dy), head.Y - (back * dy) + (aside * dx));
         arrows.Add(new Stroke(shows, [tail, On(HeadLength - 3, 0)], style.Ink, style.Weight, style.Dash));
         arrows.Add(new Area(shows, [head, On(HeadLength, HeadWidth), On(HeadLength, -HeadWidth)], style.Ink));
-        crowding.Take(tail, head);
         DrawingPoint tip = On(HeadLength / 2, 0);
-        crowding.Take(new Box(tip.X, tip.Y, HeadLength + 4, HeadLength + 4, Math.Atan2(dy, dx) * 180 / Math.PI));
+        foreach (Crowding each in (Crowding[])[crowding, .. others])
+        {
+            each.Take(tail, head);
+            each.Take(new Box(tip.X, tip.Y, HeadLength + 4, HeadLength + 4, Math.Atan2(dy, dx) * 180 / Math.PI));
+        }
+
         if (text.Length > 0)
         {
             words.Add((shows, tail, head, atTail ? tail : head, text));
@@ -56,13 +62,13 @@ internal sealed class ForceArrows
             double outward = at == head ? 1 : -1, dx = outward * (head.X - tail.X) / length, dy = outward * (head.Y - tail.Y) / length;
             double reach = (Math.Abs(dx) * box.Width / 2) + (Math.Abs(dy) * box.Height / 2);
             IEnumerable<Box> places =
-                from along in (double[])[5, 10, -12, -24, -36, 18, -48, 28]
-                from aside in along < 0 ? (double[])[1, -1, 1.3, -1.3] : [0, 0.5, -0.5, 1, -1]
+                from along in (double[])[5, 10, -12, -24, -36, 18, -48, 28, 44, 62]
+                from aside in along < 0 ? (double[])[1, -1, 1.3, -1.3, 1.8, -1.8] : [0, 0.5, -0.5, 1, -1, 1.6, -1.6]
                 let across = (Math.Abs(dy) * box.Width / 2) + (Math.Abs(dx) * box.Height / 2) + 7
                 let forth = along < 0 ? along : along + reach
                 select box with { X = at.X + (forth * dx) - (aside * across * dy), Y = at.Y + (forth * dy) + (aside * across * dx) };
             Box[] within = [.. places.Where(b => b.X - (b.Width / 2) >= 0 && b.X + (b.Width / 2) <= width && b.Y - (b.Height / 2) >= 0 && b.Y + (b.Height / 2) <= height)];
-            Box chosen = crowding.Choose(within.Length > 0 ? within : [Inside(box, width, height)], reluctance: 0.05);
+            Box chosen = crowding.Choose(within.Length > 0 ? within : [Inside(box, width, height)], reluctance: 0.03);
             yield return new Text(shows, new(chosen.X, chosen.Y), text, Size, Ink.Black, OnPaper: true);
         }
     }

@@ -10,20 +10,23 @@ internal static class StepWording
     {
         StepKind.WholeTruss => "Reactions, from the whole truss",
         StepKind.Joint => $"Joint {JointNames(worked, step)}",
-        StepKind.Section => $"Section through {BalanceWording.List([.. step.Found.Select(f => worked.Names[f])])}",
+        StepKind.Section => $"Section through {BalanceWording.List([.. step.Unknown.Select(f => worked.Names[f])])}",
         _ => $"Joints {JointNames(worked, step)} together",
     };
 
     /// <summary>Why the step is taken here: joints put off, a new start, a section.</summary>
     public static IEnumerable<string> Before(WorkedSolution worked, WorkedStep step)
     {
-        if (step.Kind is StepKind.Section or StepKind.Group)
+        bool isPart = step.Kind == StepKind.Joint && step.Unknown.Count > step.Found.Count();
+        if (isPart || step.Kind is StepKind.Section or StepKind.Group)
         {
             string left = string.Join("; ", step.Waiting.GroupBy(w => w.Forces.Count).OrderBy(g => g.Key).Select(g =>
                 $"{Count(g.Key)} unknown forces{(g.Key == 2 ? " in one line" : "")} at {BalanceWording.List([.. g.Select(w => worked.Truss.Joints[w.Joint].Name)])}"));
             yield return $"No joint is left that can be solved alone: {left}.";
-            yield return step.Kind == StepKind.Section
-                ? $"So the truss is cut in two through {BalanceWording.List([.. step.Found.Select(f => worked.Names[f])])}, and the part with {JointNames(worked, step)} is taken as one free body: members within it do not appear."
+            yield return isPart
+                ? $"At {JointNames(worked, step)} all unknown forces but {BalanceWording.List([.. step.Found.Select(f => worked.Names[f])])} lie in one line, so that one can be found; the others wait."
+                : step.Kind == StepKind.Section
+                ? $"So the truss is cut in two through {BalanceWording.List([.. step.Unknown.Select(f => worked.Names[f])])}, and the part with {JointNames(worked, step)} is taken as one free body: members within it do not appear."
                 : $"No cut through three unknown forces helps either, so the joints {JointNames(worked, step)} are solved together: their equations hold as many unknown forces as are taken from them.";
             yield break;
         }
@@ -42,7 +45,7 @@ internal static class StepWording
     /// <summary>The free body: what is unknown, what is known, what loads it.</summary>
     public static string FreeBody(WorkedSolution worked, WorkedStep step, ForceNotation notation)
     {
-        string unknown = BalanceWording.List([.. step.Found.Select(f => worked.Names[f])]);
+        string unknown = BalanceWording.List([.. step.Unknown.Select(f => worked.Names[f])]);
         string known = step.Known.Count == 0 ? "" : $" Known: {string.Join(", ", step.Known.Select(f => $"{worked.Names[f]} {notation.WithUnit(worked.Forces[f])}"))}.";
         return $"Unknown: {unknown}.{known} {Loads(worked, step.Joints, notation)}";
     }

@@ -129,10 +129,10 @@ public static class WorkedSolutionPage
             yield return new ResultBlock.Figure($"Free body. {TitleOf(worked, index)}", picture);
         }
 
-        var open = new List<int>(step.Found);
+        var open = new List<int>(step.Unknown);
         foreach (WorkedEquations equations in step.Equations)
         {
-            foreach (ResultBlock block in equations.Found.Count == 1 ? One(worked, equations.Balances[0], equations.Found[0], open, worked.Forces, open.Count > 1 && open.Count == step.Found.Count(), notation) : Together(worked, equations, notation))
+            foreach (ResultBlock block in equations.Found.Count == 1 ? One(worked, equations.Balances[0], equations.Found[0], open, worked.Forces, open.Count == step.Unknown.Count && step.Found.Count() > 1, notation) : Together(worked, equations, notation))
             {
                 yield return block;
             }

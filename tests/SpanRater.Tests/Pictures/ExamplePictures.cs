@@ -1,5 +1,6 @@
 using SpanRater.Files;
 using SpanRater.Pictures;
+using SpanRater.Tests.Learning;
 
 namespace SpanRater.Tests.Pictures;
 
@@ -19,6 +20,18 @@ internal static class ExamplePictures
         ["influence all Warren"] = () => All(ExampleBridges.Warren(), DisplayUnits.Si),
         ["influence all K-truss"] = () => All(ExampleBridges.KTruss(), DisplayUnits.Us),
         ["influence all long names"] = () => All(LongNames(), DisplayUnits.Us),
+        ["free body whole K-truss"] = () => FreeBody(ExampleBridges.KTruss(), DisplayUnits.Us, _ => true),
+        ["free body joint M1"] = () => FreeBody(ExampleBridges.KTruss(), DisplayUnits.Us, s => s.Kind == StepKind.Joint && s.Equations[0].Balances[0].Kind == BalanceKind.Across),
+        ["free body joint L0"] = () => FreeBody(ExampleBridges.KTruss(), DisplayUnits.Us, s => s.Kind == StepKind.Joint),
+        ["free body joint L4"] = () => FreeBody(ExampleBridges.KTruss(), DisplayUnits.Si, s => s.Kind == StepKind.Joint && s.Known.Count == 3),
+        ["free body joint of Warren"] = () => FreeBody(ExampleBridges.Warren(), DisplayUnits.Si, s => s.Kind == StepKind.Joint && s.Known.Count == 2),
+        ["free body section"] = () => FreeBody(CompoundTrusses.Fink(), DisplayUnits.Si, s => s.Kind == StepKind.Section),
+        ["free body group"] = () => FreeBody(CompoundTrusses.Hexagon(0.6), DisplayUnits.Si, s => s.Kind == StepKind.Group),
+        ["section K-arm"] = () => Section(ExampleBridges.KTruss(), "M2U3"),
+        ["section K-vertical"] = () => Section(ExampleBridges.KTruss(), "U2M2"),
+        ["section chord"] = () => Section(ExampleBridges.Warren(), "U2U3"),
+        ["section hanger"] = () => Section(ExampleBridges.Warren(), "L1U1"),
+        ["section long names"] = () => Section(LongNames(), "member-30-xy"),
         ["roll Warren"] = () => Roll(ExampleBridges.Warren(), ExampleBridges.Mower, "U1L2", DisplayUnits.Si),
         ["roll K-truss"] = () => Roll(ExampleBridges.KTruss(), ExampleBridges.Type3, null, DisplayUnits.Us),
         ["roll long names"] = () => Roll(LongNames(), ExampleBridges.Type3, "member-30-xy", DisplayUnits.Us),
@@ -50,4 +63,19 @@ internal static class ExamplePictures
         InfluenceLines lines = ExampleBridges.LinesOf(truss);
         return RollPicture.Of("Roll", ExampleBridges.Rolled(lines, vehicle), member, units);
     }
+
+    private static Picture FreeBody(Truss truss, DisplayUnits units, Func<WorkedStep, bool> which)
+    {
+        WorkedSolution worked = WorkedClaims.Worked(truss, Everywhere(truss));
+        return FreeBodyPicture.OfStep("Free body", worked, worked.Steps.TakeWhile(s => !which(s)).Count(), new ForceNotation(units, false, 300_000));
+    }
+
+    private static Picture Section(Truss truss, string member)
+    {
+        Assert.True(SectionCheck.Of(truss, Everywhere(truss), truss.FindMember(member)!.Value).TryGet(out SectionCheck? check, out _));
+        return FreeBodyPicture.OfSection("Section", check, new ForceNotation(DisplayUnits.Us, false, 300_000));
+    }
+
+    private static LoadCase Everywhere(Truss truss) =>
+        new("everywhere", [.. truss.Joints.Where(j => truss.PanelPoints.Count == 0 || j.IsPanelPoint).Select(j => new JointLoad(j.Name, 0, -57_650))]);
 }

@@ -86,7 +86,7 @@ public class HicksTests
 
     // Figure 50: a Warren deck truss, four panels of 30 ft, 20 ft high. The lower joints a to d stand under the middle of
     // the panels, which the ordinates 18.75 and 22.50 ft of the moment about b require.
-    private static SolvedTruss WarrenDeckTruss() => SolvedTruss.Of(
+    internal static SolvedTruss WarrenDeckTruss() => SolvedTruss.Of(
         [
             new Joint("A", 0, 20 * Foot, Support.Pin, IsPanelPoint: true),
             new Joint("B", 30 * Foot, 20 * Foot, IsPanelPoint: true),

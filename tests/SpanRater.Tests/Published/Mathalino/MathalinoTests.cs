@@ -44,6 +44,9 @@ public class MathalinoTests
     public void Force_OfCGInTension_FollowsFromThePagesOwnLine() =>
         Assert.Equal((10 * (32 / 3.0) / 2 * 0.57735) + (30 * 0.57735), LargestForce("CG", Sense.Tension), 0.001);
 
+    /// <summary>The truss of a node.</summary>
+    internal static Truss TrussOf(string node) => (node == "MATH3439" ? Node3439 : Node3458).Value.Truss;
+
     // Both loads stand where they do most: the uniform load on all of one sense, the other at the largest ordinate.
     private static double LargestForce(string member, Sense sense) =>
         ((Uniform * Node3458.Value.Line(member).Area(sense))
