@@ -12,6 +12,10 @@ public sealed class OutputTests
     [
         ["check", Garrow],
         ["forces", Garrow, "--case", "DC"],
+        ["joints", Garrow, "--case", "DC"],
+        ["joints", Tansy, "--unit-load", "L2"],
+        ["section", Garrow, "--case", "DC", "--member", "M2U3"],
+        ["section", Tansy, "--unit-load", "L2", "--member", "U1L2"],
         ["influence", Garrow],
         ["influence", Tansy, "--member", "U1L2"],
         ["roll", Garrow, "--vehicle", "HS20"],
