@@ -68,7 +68,10 @@ internal sealed class ForceArrows
                 let forth = along < 0 ? along : along + reach
                 select box with { X = at.X + (forth * dx) - (aside * across * dy), Y = at.Y + (forth * dy) + (aside * across * dx) };
             Box[] within = [.. places.Where(b => b.X - (b.Width / 2) >= 0 && b.X + (b.Width / 2) <= width && b.Y - (b.Height / 2) >= 0 && b.Y + (b.Height / 2) <= height)];
-            Box chosen = crowding.Choose(within.Length > 0 ? within : [Inside(box, width, height)], reluctance: 0.03);
+
+            // Words nearer to another arrow would be read as its own.
+            Box[] nearest = [.. within.Where(b => words.All(w => w.Shows == shows || Distance(b, w.Tail, w.Head) > Distance(b, tail, head)))];
+            Box chosen = crowding.Choose(nearest.Length > 0 ? nearest : within.Length > 0 ? within : [Inside(box, width, height)], reluctance: 0.03);
             yield return new Text(shows, new(chosen.X, chosen.Y), text, Size, Ink.Black, OnPaper: true);
         }
     }
@@ -90,6 +93,13 @@ internal sealed class ForceArrows
         ];
         double bottom = ys.Min() - 8, top = ys.Max() + 8;
         return new View(0, bottom, 1, 1).Drawing(width, top - bottom, parts);
+    }
+
+    private static double Distance(Box box, DrawingPoint from, DrawingPoint to)
+    {
+        double dx = to.X - from.X, dy = to.Y - from.Y;
+        double along = Math.Clamp((((box.X - from.X) * dx) + ((box.Y - from.Y) * dy)) / ((dx * dx) + (dy * dy)), 0, 1);
+        return double.Hypot(from.X + (along * dx) - box.X, from.Y + (along * dy) - box.Y);
     }
 
     private static Box Inside(Box box, double width, double height) => box with
