@@ -6,9 +6,10 @@ namespace SpanRater;
 /// </summary>
 public sealed class SectionCheck
 {
-    private SectionCheck(WorkedSolution worked, int member, IReadOnlyList<SectionCut>? cuts)
+    private SectionCheck(WorkedSolution worked, string name, int? member, IReadOnlyList<SectionCut>? cuts)
     {
         Worked = worked;
+        Name = name;
         Member = member;
         Cuts = cuts ?? [];
         var forces = new double[worked.Forces.Count];
@@ -31,8 +32,11 @@ public sealed class SectionCheck
     /// <summary>The solution joint by joint, whose reactions are taken over and with which the result is compared.</summary>
     public WorkedSolution Worked { get; }
 
-    /// <summary>The member, by position in <see cref="Truss.Members"/>.</summary>
-    public int Member { get; }
+    /// <summary>Name of the member.</summary>
+    public string Name { get; }
+
+    /// <summary>The member, by position in the truss that is worked; null where it is a rod that stays slack.</summary>
+    public int? Member { get; }
 
     /// <summary>The cuts in the order in which they are worked, that of the member last; empty where no cut finds it.</summary>
     public IReadOnlyList<SectionCut> Cuts { get; }
@@ -41,10 +45,10 @@ public sealed class SectionCheck
     public IReadOnlyList<double> Forces { get; }
 
     /// <summary>The force by sections, tension positive [N]; null where no cut finds it.</summary>
-    public double? BySections => Cuts.Count == 0 ? null : Forces[Member];
+    public double? BySections => Cuts.Count == 0 ? null : Forces[Cuts[^1].Member];
 
-    /// <summary>The force joint by joint, tension positive [N].</summary>
-    public double ByJoints => Worked.Forces[Member];
+    /// <summary>The force joint by joint, tension positive; 0 for a rod that stays slack [N].</summary>
+    public double ByJoints => Member is { } member ? Worked.Forces[member] : 0;
 
     /// <summary>Difference of the two over the largest member force [-]; null where no cut finds the member.</summary>
     public double? Difference
@@ -67,8 +71,13 @@ public sealed class SectionCheck
         ArgumentNullException.ThrowIfNull(truss);
         ArgumentOutOfRangeException.ThrowIfNegative(member);
         ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(member, truss.Members.Count);
-        return WorkedSolution.Of(truss, loads).TryGet(out WorkedSolution? worked, out Refusal? refusal)
-            ? new SectionCheck(worked, member, new SectionSearch(truss, worked.JointLoads).Of(member))
-            : refusal;
+        if (!WorkedSolution.Of(truss, loads).TryGet(out WorkedSolution? worked, out Refusal? refusal))
+        {
+            return refusal;
+        }
+
+        // A rod that stays slack is no member of the truss that is worked.
+        int? found = worked.Truss.FindMember(truss.Members[member].Name);
+        return new SectionCheck(worked, truss.Members[member].Name, found, found is { } m ? new SectionSearch(worked.Truss, worked.JointLoads).Of(m) : null);
     }
 }

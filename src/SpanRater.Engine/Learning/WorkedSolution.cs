@@ -39,9 +39,11 @@ public sealed record ClosingEquation(Balance Balance, double Residual);
 /// </summary>
 public sealed class WorkedSolution
 {
-    private WorkedSolution(DeterminateTruss system, LoadCase loads, double[] joint, ForceSolution solution)
+    private WorkedSolution(DeterminateTruss system, LoadCase loads, ForceSolution solution, string[] slack)
     {
         Truss truss = system.Truss;
+        double[] joint = system.JointLoadsOf(loads);
+        Slack = slack;
         Truss = truss;
         Loads = loads;
         Stability = system.Stability;
@@ -63,8 +65,11 @@ public sealed class WorkedSolution
         LargestResidual = largest == 0 ? 0 : LeftOver.Select(e => Math.Abs(e.Residual)).Append(0).Max() / largest;
     }
 
-    /// <summary>The truss.</summary>
+    /// <summary>The truss that is worked: without the rods that stay slack.</summary>
     public Truss Truss { get; }
+
+    /// <summary>Names of the members that only pull and stay slack under this load; they are left out.</summary>
+    public IReadOnlyList<string> Slack { get; }
 
     /// <summary>The loads.</summary>
     public LoadCase Loads { get; }
@@ -104,14 +109,32 @@ public sealed class WorkedSolution
     {
         ArgumentNullException.ThrowIfNull(truss);
         ArgumentNullException.ThrowIfNull(loads);
+        return truss.Members.Any(m => m.TensionOnly) ? WithRods(truss, loads) : Of(truss, loads, []);
+    }
+
+    // Which rods pull is found first; the truss without the others is worked.
+    private static Outcome<WorkedSolution> WithRods(Truss truss, LoadCase loads)
+    {
+        if (!RodTruss.Of(truss).TryGet(out RodTruss? rods, out Refusal? refusal) || !rods.Solve(loads).TryGet(out ForceSolution? forces, out refusal))
+        {
+            return refusal;
+        }
+
+        IReadOnlyList<int> slack = rods.SlackUnder(forces);
+        Outcome<WorkedSolution> outcome = Of(truss.Without(slack), loads, [.. slack.Order().Select(m => truss.Members[m].Name)]);
+
+        // A refusal names members by their place in the truss that was asked for.
+        return outcome.Refusal is Refusal.Redundant ? new Refusal.Redundant(Stability.Of(truss)) : outcome;
+    }
+
+    private static Outcome<WorkedSolution> Of(Truss truss, LoadCase loads, string[] slack)
+    {
         if (!DeterminateTruss.Of(truss).TryGet(out DeterminateTruss? system, out Refusal? refusal))
         {
             return refusal;
         }
 
-        return system.Solve(loads).TryGet(out ForceSolution? solution, out refusal)
-            ? new WorkedSolution(system, loads, system.JointLoadsOf(loads), solution)
-            : refusal;
+        return system.Solve(loads).TryGet(out ForceSolution? solution, out refusal) ? new WorkedSolution(system, loads, solution, slack) : refusal;
     }
 
     private List<WorkedStep> StepsOf(JointRoute route)

@@ -97,7 +97,8 @@ public abstract class LinearTruss : SolvableTruss
     /// <summary>What is wrong with solutions that ought to be reciprocal; null where nothing is.</summary>
     private protected abstract Refusal? Asymmetry(Outcome<ForceSolution>[] solutions, double[][] loads);
 
-    private double[] JointLoadsOf(LoadCase loads)
+    /// <summary>Loads of a case at each joint, x, then y [N].</summary>
+    internal double[] JointLoadsOf(LoadCase loads)
     {
         var p = new double[Equilibrium.Rows];
         foreach (JointLoad load in loads.Loads)

@@ -9,6 +9,12 @@ public static class ZeroMemberWording
     {
         ArgumentNullException.ThrowIfNull(lines);
         Truss truss = lines.Truss;
+        if (truss.Members.Any(m => m.TensionOnly))
+        {
+            // A rod that is slack in these lines may pull under another load.
+            return null;
+        }
+
         IReadOnlyList<ZeroMember> byRule = ZeroMembers.UnderEveryDeckLoad(truss);
         string[] entries =
         [

@@ -4,7 +4,7 @@ namespace SpanRater.Pictures;
 internal sealed class BodyDrawing
 {
     private const double Width = 1120;
-    private const double Beside = 212;
+    private const double Beside = 222;
     private const double Above = 96;
     private const double Below = 120;
     private const double TallestTruss = 420;

@@ -71,7 +71,7 @@ internal sealed class ForceArrows
 
             // Words nearer to another arrow would be read as its own.
             Box[] nearest = [.. within.Where(b => words.All(w => w.Shows == shows || Distance(b, w.Tail, w.Head) > Distance(b, tail, head)))];
-            Box chosen = crowding.Choose(nearest.Length > 0 ? nearest : within.Length > 0 ? within : [Inside(box, width, height)], reluctance: 0.03);
+            Box chosen = crowding.Choose(within.Length > 0 ? nearest.Concat(within.Except(nearest)) : [Inside(box, width, height)], reluctance: 0.03);
             yield return new Text(shows, new(chosen.X, chosen.Y), text, Size, Ink.Black, OnPaper: true);
         }
     }

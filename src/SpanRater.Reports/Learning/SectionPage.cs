@@ -44,7 +44,7 @@ public static class SectionPage
                 columns,
                 [
                     .. check.Cuts.Select((cut, c) => (IReadOnlyList<object?>)
-                        [(double)(c + 1), bridge.Truss.Members[cut.Member].Name, check.Forces[cut.Member], SenseOf(check.Forces[cut.Member]), check.Worked.Forces[cut.Member]]),
+                        [(double)(c + 1), check.Worked.Truss.Members[cut.Member].Name, check.Forces[cut.Member], SenseOf(check.Forces[cut.Member]), check.Worked.Forces[cut.Member]]),
                 ]),
             check.Cuts.Count == 0 ? [conclusion] : [],
             json => Write(json, bridge, asked, member, check),
@@ -54,6 +54,11 @@ public static class SectionPage
     private static IEnumerable<ResultBlock> Body(SectionCheck check, ForceNotation notation)
     {
         WorkedSolution worked = check.Worked;
+        if (WorkedSolutionPage.Slack(worked) is { } slack)
+        {
+            yield return slack;
+        }
+
         if (check.Cuts.Count == 0)
         {
             yield break;
@@ -62,7 +67,7 @@ public static class SectionPage
         if (check.Cuts.Count > 1)
         {
             string[] before = [.. check.Cuts.SkipLast(1).Select(c => worked.Truss.Members[c.Member].Name)];
-            yield return new ResultBlock.Paragraph($"No single cut through up to four members gives {worked.Truss.Members[check.Member].Name} alone: cuts of their own give {BalanceWording.List(before)} first.");
+            yield return new ResultBlock.Paragraph($"No single cut through up to four members gives {check.Name} alone: cuts of their own give {BalanceWording.List(before)} first.");
         }
 
         // The reactions, where a part kept bears one.
@@ -117,9 +122,9 @@ public static class SectionPage
 
     private static string Conclusion(SectionCheck check, ForceNotation notation)
     {
-        string name = check.Worked.Truss.Members[check.Member].Name, joints = notation.MemberInWords(check.ByJoints);
-        return check.BySections is not { } force
-            ? $"No cut through up to four members gives {name}, alone or together with members that a cut gives: it is found joint by joint only, {joints}."
+        string name = check.Name, joints = notation.MemberInWords(check.ByJoints);
+        return check.Member is null ? $"{name} only pulls, and stays slack under this load: it carries nothing."
+            : check.BySections is not { } force ? $"No cut through up to four members gives {name}, alone or together with members that a cut gives: it is found joint by joint only, {joints}."
             : string.Create(
                 CultureInfo.InvariantCulture,
                 $"{name} by {(check.Cuts.Count == 1 ? "section" : "sections")}: {notation.MemberInWords(force)}. Joint by joint: {joints}. The two differ by {check.Difference:0.0e+0} of the largest member force.");
@@ -133,11 +138,11 @@ public static class SectionPage
         foreach (SectionCut cut in check.Cuts)
         {
             json.WriteStartObject();
-            json.WriteString("member", bridge.Truss.Members[cut.Member].Name);
+            json.WriteString("member", check.Worked.Truss.Members[cut.Member].Name);
             json.WriteStartArray("through");
             foreach (int m in cut.Cut)
             {
-                json.WriteStringValue(bridge.Truss.Members[m].Name);
+                json.WriteStringValue(check.Worked.Truss.Members[m].Name);
             }
 
             json.WriteEndArray();

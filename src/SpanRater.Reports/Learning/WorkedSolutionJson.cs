@@ -16,6 +16,13 @@ internal static class WorkedSolutionJson
         json.WriteNumber("equations", worked.Stability.EquationCount);
         json.WriteNumber("rank", worked.Stability.Rank);
         json.WriteEndObject();
+        json.WriteStartArray("slack");
+        foreach (string rod in worked.Slack)
+        {
+            json.WriteStringValue(rod);
+        }
+
+        json.WriteEndArray();
         json.WriteStartArray("reactions");
         for (int f = worked.Truss.Members.Count; f < worked.Forces.Count; f++)
         {

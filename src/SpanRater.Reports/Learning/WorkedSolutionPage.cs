@@ -50,7 +50,7 @@ public static class WorkedSolutionPage
                     .. worked.Steps.SelectMany((step, s) => step.Found.Select(f => (IReadOnlyList<object?>)
                         [(double)(s + 1), Place(worked, step), worked.Names[f], worked.Forces[f], SenseOf(worked, f)])),
                 ]),
-            [],
+            Slack(worked) is { } slack ? [slack.Text] : [],
             json => WorkedSolutionJson.Write(json, bridge, asked, worked));
     }
 
@@ -93,6 +93,16 @@ public static class WorkedSolutionPage
         Truss truss = worked.Truss;
         yield return new ResultBlock.Heading("Is it a truss that statics can solve?");
         yield return new ResultBlock.Paragraph($"{RefusalWording.Count(worked.Stability)} As many equations as unknown forces, and none says the same as others: every force follows from equilibrium.");
+        if (Slack(worked) is { } slack)
+        {
+            yield return slack;
+        }
+
+        if (worked.Loads.Movements.Count > 0)
+        {
+            yield return new ResultBlock.Paragraph("The supports that move in this case leave the truss without force: being determinate, it follows.");
+        }
+
         yield return new ResultBlock.Heading("Signs and directions");
         yield return new ResultBlock.Paragraph("Every member is taken to pull at its joints, so a positive force is tension and a negative one compression. ΣX counts to the right, ΣY upward, moments anticlockwise. Numbers are shown rounded and carried unrounded: by hand the last digit may differ by a few.");
         yield return new ResultBlock.Grid(new ResultTable(
@@ -112,6 +122,10 @@ public static class WorkedSolutionPage
             yield return new ResultBlock.Paragraph("A member without force may still brace others against buckling.");
         }
     }
+
+    /// <summary>Which rods are left out; null where none is.</summary>
+    internal static ResultBlock.Paragraph? Slack(WorkedSolution worked) => worked.Slack.Count == 0 ? null : new ResultBlock.Paragraph(
+        $"{BalanceWording.List(worked.Slack)} only pull{(worked.Slack.Count == 1 ? "s" : "")} and stay{(worked.Slack.Count == 1 ? "s" : "")} slack under this load: the truss without {(worked.Slack.Count == 1 ? "it" : "them")} is worked. Under another load others may pull.");
 
     /// <summary>One step of the solution.</summary>
     internal static IEnumerable<ResultBlock> Step(WorkedSolution worked, int index, ForceNotation notation, string? picture)

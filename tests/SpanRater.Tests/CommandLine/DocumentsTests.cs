@@ -13,6 +13,15 @@ public sealed partial class DocumentsTests
     }
 
     [Fact]
+    public void Learning_QuotedSteps_AreWhatJointsAndSectionPrint()
+    {
+        string document = Read("docs/learning.md");
+        Assert.Contains(Block(document, "Step 5. Joint M1"), Run.Of("joints", Repository.Sample("garrow-landing"), "--case", "DC").Output, StringComparison.Ordinal);
+        Assert.Contains(Block(document, "Cut 1, for L2U3"), Run.Of("section", Repository.Sample("tansy-weir"), "--unit-load", "L2", "--member", "L2U3").Output, StringComparison.Ordinal);
+        Assert.True(File.Exists(Path.Combine(Repository.Root, "docs/pictures/garrow-landing-section-M2U3.png")));
+    }
+
+    [Fact]
     public void Readme_PicturesAndPages_AreThere() =>
         Assert.All(
             Link().Matches(Read("README.md")).Select(m => m.Groups["path"].Value).Where(p => !p.Contains("://", StringComparison.Ordinal)),
@@ -37,6 +46,7 @@ public sealed partial class DocumentsTests
 
     [Theory]
     [InlineData("README.md")]
+    [InlineData("docs/learning.md")]
     [InlineData("samples/garrow-landing/README.md")]
     [InlineData("samples/tansy-weir/README.md")]
     [InlineData("samples/hollis-fork/README.md")]

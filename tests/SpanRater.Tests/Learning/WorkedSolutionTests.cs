@@ -92,6 +92,26 @@ public class WorkedSolutionTests
         WorkedClaims.AssertFollows(worked);
     }
 
+    // A panel crossed by two rods: of them the one pulls that the shear of the panel pulls, with the shear over its sine.
+    [Theory]
+    [InlineData("L2", "counter", "main", 0.5)]
+    [InlineData("L1", "main", "counter", 0.25)]
+    public void Of_CrossedRods_WorksTheTrussWithoutTheSlackOne(string loadAt, string slack, string acting, double shear)
+    {
+        Truss truss = CrossedPanel();
+        LoadCase loads = new("one", [new JointLoad(loadAt, 0, -1)]);
+        WorkedSolution worked = WorkedClaims.Worked(truss, loads);
+        Assert.Equal([slack], worked.Slack);
+        Assert.Null(worked.Truss.FindMember(slack));
+        Assert.Equal(shear * Math.Sqrt(2), worked.Forces[worked.Truss.FindMember(acting)!.Value], 1e-12);
+        WorkedClaims.AssertFollows(worked);
+
+        Assert.True(SectionCheck.Of(truss, loads, truss.FindMember(acting)!.Value).TryGet(out SectionCheck? check, out _));
+        Assert.Equal(shear * Math.Sqrt(2), check.BySections!.Value, 1e-12);
+        Assert.True(SectionCheck.Of(truss, loads, truss.FindMember(slack)!.Value).TryGet(out SectionCheck? none, out _));
+        Assert.Equal((null, null, 0.0), (none.Member, none.BySections, none.ByJoints));
+    }
+
     [Fact]
     public void Of_RedundantTruss_IsRefused()
     {
@@ -164,5 +184,16 @@ public class WorkedSolutionTests
         Assert.Empty(check.Cuts);
         Assert.Null(check.BySections);
         Assert.Null(check.Difference);
+    }
+
+    // Four square panels; the second one is crossed by two rods.
+    internal static Truss CrossedPanel()
+    {
+        Truss pratt = new PrattTruss(4, 4, 4, DeckChord.Bottom).Build();
+        string[] ends = ["L2", "U1"];
+        Member main = pratt.Members.Single(m => ends.Contains(m.From) && ends.Contains(m.To));
+        return Truss.Create(
+            pratt.Joints,
+            [.. pratt.Members.Select(m => m == main ? m with { Name = "main", TensionOnly = true } : m), new Member("counter", "L1", "U2", TensionOnly: true)]).Truss!;
     }
 }

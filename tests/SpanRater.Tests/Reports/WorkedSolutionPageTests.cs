@@ -71,6 +71,19 @@ public class WorkedSolutionPageTests
     }
 
     [Fact]
+    public void RodThatStaysSlack_IsLeftOutAndSaidSo()
+    {
+        using BridgeOnDisk disk = FinkOnDisk.Make(WorkedSolutionTests.CrossedPanel(), "case,joint,up [kN]\nroof,L2,-2\n");
+        disk.Write("members.csv", "member,from,to,tension only\n" + string.Concat(WorkedSolutionTests.CrossedPanel().Members.Select(m => $"{m.Name},{m.From},{m.To},{(m.TensionOnly ? "yes" : "")}\n")));
+        Assert.Contains("counter only pulls and stays slack under this load: the truss without it is worked. Under another load others may pull.", Run.Of("joints", disk.Folder, "--case", "roof").Output.Split('\n'));
+        Run section = Run.Of("section", disk.Folder, "--case", "roof", "--member", "counter");
+        Assert.Equal(3, section.Status);
+        Assert.Contains("counter only pulls, and stays slack under this load: it carries nothing.", section.Output.Split('\n'));
+        using var json = JsonDocument.Parse(Run.Of("joints", disk.Folder, "--case", "roof", "--format", "json").Output);
+        Assert.Equal("counter", Assert.Single(json.RootElement.GetProperty("slack").EnumerateArray()).GetString());
+    }
+
+    [Fact]
     public void ZeroMembers_UnderOneLoad_AreSeenAtAGlanceAndMayBrace()
     {
         string output = Run.Of("joints", Repository.Sample("tansy-weir"), "--unit-load", "L3").Output;
