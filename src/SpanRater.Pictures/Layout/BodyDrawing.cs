@@ -4,7 +4,9 @@ namespace SpanRater.Pictures;
 internal sealed class BodyDrawing
 {
     private const double Width = 1120;
-    private const double Beside = 222;
+
+    // Room for the words of a reaction from the side, of one beside a load, and for a joint's name.
+    private const double BesideReaction = 222, BesideLoad = 150, Beside = 44;
     private const double Above = 96;
     private const double Below = 120;
     private const double TallestTruss = 420;
@@ -38,8 +40,9 @@ internal sealed class BodyDrawing
             (left, right, bottom, top) = (Math.Min(left, away.X), Math.Max(right, away.X), Math.Min(bottom, away.Y), Math.Max(top, away.Y));
         }
 
-        double scale = Math.Min(right > left ? (Width - (2 * Beside)) / (right - left) : double.MaxValue, top > bottom ? TallestTruss / (top - bottom) : double.MaxValue);
-        double indent = (Width - ((right - left) * scale)) / 2, height = Above + Below + ((top - bottom) * scale);
+        double leftRoom = RoomAt(left), rightRoom = RoomAt(right), room = Width - leftRoom - rightRoom;
+        double scale = Math.Min(right > left ? room / (right - left) : double.MaxValue, top > bottom ? TallestTruss / (top - bottom) : double.MaxValue);
+        double indent = leftRoom + ((room - ((right - left) * scale)) / 2), height = Above + Below + ((top - bottom) * scale);
         DrawingPoint Place(double x, double y) => new(indent + ((x - left) * scale), Below + ((y - bottom) * scale));
         DrawingPoint[] at = [.. Truss.Joints.Select(j => Place(j.X, j.Y))];
         var inside = new HashSet<int>(Joints);
@@ -93,6 +96,14 @@ internal sealed class BodyDrawing
         }
 
         return ForceArrows.Cropped(Width, [.. parts, .. words, .. Marks(at, inside)]);
+    }
+
+    // What the joints of the part at one end of the truss need beside them.
+    private double RoomAt(double x)
+    {
+        double near = 0.1 * (Truss.Joints.Max(j => j.X) - Truss.Joints.Min(j => j.X));
+        var external = Joints.Where(j => Math.Abs(Truss.Joints[j].X - x) <= near).SelectMany(Forces.ExternalAt).ToArray();
+        return external.Any(e => e.X != 0) ? BesideReaction : external.Length > 0 ? BesideLoad : Beside;
     }
 
     // A load hangs from its joint or comes down on it, whichever side is free of members; reactions come from outside, beside the load.
