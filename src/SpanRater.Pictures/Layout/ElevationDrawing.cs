@@ -44,11 +44,15 @@ internal sealed class ElevationDrawing
     /// <summary>The axles that stand on the deck; empty for none.</summary>
     public IReadOnlyList<AxleEffect> Axles { get; init; } = [];
 
+    /// <summary>A displaced truss drawn over this one; null for none.</summary>
+    public DisplacedTruss? Displaced { get; init; }
+
     /// <summary>Draws it.</summary>
     public Elevation Draw()
     {
-        double left = Truss.Joints.Min(j => j.X), right = Truss.Joints.Max(j => j.X);
-        double bottom = Truss.Joints.Min(j => j.Y), top = Truss.Joints.Max(j => j.Y);
+        DrawingPoint[] shown = [.. Truss.Joints.Select(At), .. Displaced?.Joints ?? []];
+        double left = shown.Min(j => j.X), right = shown.Max(j => j.X);
+        double bottom = shown.Min(j => j.Y), top = shown.Max(j => j.Y);
         double beside = Beside + (Dimensioned ? Dimensions.Beside : 0);
         double room = Width - Beside - beside;
         double scale = Math.Min(right > left ? room / (right - left) : double.MaxValue, top > bottom ? TallestTruss / (top - bottom) : double.MaxValue);
@@ -76,6 +80,7 @@ internal sealed class ElevationDrawing
         }
 
         DrawReaction(view);
+        parts.AddRange(Displaced?.Parts(view, crowding) ?? []);
         MarkJoints(view);
         parts.AddRange(AxleArrows.Of(Axles, Truss, view, Units, crowding));
         NameJoints(view);
