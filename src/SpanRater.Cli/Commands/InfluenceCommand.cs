@@ -12,7 +12,8 @@ internal static class InfluenceCommand
         var command = new BridgeCommand(surroundings, "influence", "Influence lines of members and reactions, a unit load at every panel point.", draws: true);
         Option<string?> member = command.MemberOption("Only this member. Unset: every member and reaction.");
         var slack = new Option<string?>("--slack") { Description = "In a truss with rods: the ones that are slack, separated by commas. Unset: those slack under the dead load.", HelpName = "NAMES" };
-        return command.With([member, slack], pageTellsWarnings: false, (parsed, reading, units, answer) =>
+        var displaced = new Option<bool>("--displaced") { Description = "With --member and --picture: draw the truss with the member shortened by one unit, whose deck takes the shape of the line." };
+        return command.With([member, slack, displaced], pageTellsWarnings: false, (parsed, reading, units, answer) =>
         {
             Bridge bridge = reading.Bridge!;
             string? only = parsed.GetValue(member);
@@ -21,11 +22,18 @@ internal static class InfluenceCommand
                 _ = BridgeInput.FindMember(bridge.Truss, only);
             }
 
+            bool moved = parsed.GetValue(displaced);
+            if (moved && (only is null || answer.PictureFile is null))
+            {
+                throw new RefusedException("--displaced: draws one member's shortening: say --member NAME and --picture FILE as well.");
+            }
+
             Outcome<InfluenceLines> outcome = LinesOf(bridge, parsed.GetValue(slack));
             return answer.Deliver(
                 InfluencePage.Of(bridge, outcome, only, units),
                 units,
                 outcome.Value is not { } lines ? null
+                : moved && UnitShortening.Of(bridge.Truss, bridge.Truss.FindMember(only!)!.Value).Value is { } shortening ? () => DisplacedDeckPicture.Of(bridge.Name, lines, shortening, units)
                 : () => only is null ? InfluencePicture.OfAll(bridge.Name, lines, units) : InfluencePicture.OfEffect(bridge.Name, lines, only, units));
         });
     }

@@ -29,6 +29,9 @@ internal sealed class DisplacedTruss
     /// <summary>How the moved truss is drawn.</summary>
     public static LineStyle After { get; } = new(Ink.Black, 2.8);
 
+    /// <summary>Whether arrows show the way of each joint.</summary>
+    public bool Arrows { get; init; } = true;
+
     /// <summary>Where the joints have moved to.</summary>
     public IEnumerable<DrawingPoint> Joints => Enumerable.Range(0, truss.Joints.Count).Select(Moved);
 
@@ -38,7 +41,7 @@ internal sealed class DisplacedTruss
     public static double ScaleFor(Truss truss, IReadOnlyList<JointShift> shifts)
     {
         double width = truss.Joints.Max(j => j.X) - truss.Joints.Min(j => j.X), height = truss.Joints.Max(j => j.Y) - truss.Joints.Min(j => j.Y);
-        double size = Math.Min(Math.Max(width, height) * 0.07, height > 0 ? Math.Max(height * 0.3, width * 0.03) : double.MaxValue);
+        double size = Math.Min(Math.Max(width, height) * 0.07, height > 0 ? Math.Max(height * 0.4, width * 0.035) : double.MaxValue);
         double largest = shifts.Max(s => s.Size);
         return largest > 0 ? size / largest : 0;
     }
@@ -62,7 +65,8 @@ internal sealed class DisplacedTruss
             parts.Add(new Mark($"{truss.Joints[j].Name}, displaced", to, MarkShape.Square, 7, Ink.Black, Filled: true));
             DrawingPoint at = view.Pixels(to);
             crowding.Take(new Box(at.X, at.Y, 10, 10));
-            parts.AddRange(Arrow(j, view));
+            crowding.Take(view.Pixels(new(truss.Joints[j].X, truss.Joints[j].Y)), at);
+            parts.AddRange(Arrows ? Arrow(j, view) : []);
         }
 
         return parts;

@@ -47,6 +47,9 @@ internal sealed class ElevationDrawing
     /// <summary>A displaced truss drawn over this one; null for none.</summary>
     public DisplacedTruss? Displaced { get; init; }
 
+    /// <summary>How far the deck rises and sinks, drawn over it; null where that is not shown.</summary>
+    public DeckMovement? DeckMovement { get; init; }
+
     /// <summary>Draws it.</summary>
     public Elevation Draw()
     {
@@ -80,7 +83,9 @@ internal sealed class ElevationDrawing
         }
 
         DrawReaction(view);
+        parts.AddRange(DeckMovement?.Strip(view) ?? []);
         parts.AddRange(Displaced?.Parts(view, crowding) ?? []);
+        parts.AddRange(DeckMovement?.Line(view, crowding) ?? []);
         MarkJoints(view);
         parts.AddRange(AxleArrows.Of(Axles, Truss, view, Units, crowding));
         NameJoints(view);
@@ -128,7 +133,7 @@ internal sealed class ElevationDrawing
                     X = at.X + (way.Right * ((box.Width / 2) + distance)),
                     Y = at.Y + (way.Up * ((box.Height / 2) + distance)),
                 });
-            parts.Add(new Text(joint.Name, Back(chosen, view), joint.Name, JointSize, Ink.Black));
+            parts.Add(new Text(joint.Name, Back(chosen, view), joint.Name, JointSize, Ink.Black, OnPaper: Displaced is not null));
         }
     }
 
