@@ -33,7 +33,7 @@ internal static class InfluenceCommand
                 InfluencePage.Of(bridge, outcome, only, units),
                 units,
                 outcome.Value is not { } lines ? null
-                : moved && UnitShortening.Of(bridge.Truss, bridge.Truss.FindMember(only!)!.Value).Value is { } shortening ? () => DisplacedDeckPicture.Of(bridge.Name, lines, shortening, units)
+                : moved ? () => DisplacedDeckPicture.Of(bridge.Name, lines, Shortened(bridge.Truss, only!), units)
                 : () => only is null ? InfluencePicture.OfAll(bridge.Name, lines, units) : InfluencePicture.OfEffect(bridge.Name, lines, only, units));
         });
     }
@@ -82,4 +82,8 @@ internal static class InfluenceCommand
 
         return wrong.Count > 0 ? throw new RefusedException(wrong) : [.. members];
     }
+
+    private static UnitShortening Shortened(Truss truss, string member) =>
+        UnitShortening.Of(truss, truss.FindMember(member)!.Value).Value
+        ?? throw new RefusedException($"--displaced \"{member}\": where the forces hang on stiffness or on which rods act, shortening a member strains others, and the geometry alone does not tell the movement. Leave out --displaced.");
 }

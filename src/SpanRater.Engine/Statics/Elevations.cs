@@ -7,8 +7,11 @@ internal static class Elevations
     private const double OnLine = 1e-6;
 
     /// <summary>Whether the lines between two pairs of joints cross within both; a shared end is no crossing.</summary>
-    public static bool Cross(Truss truss, int a, int b, int c, int d) =>
-        Opposite(truss, a, b, c, d) && Opposite(truss, c, d, a, b);
+    public static bool Cross(Truss truss, int a, int b, int c, int d)
+    {
+        IReadOnlyList<Joint> joints = truss.Joints;
+        return TrussGeometry.Cross(joints[a], joints[b], joints[c], joints[d], OnLine * double.Hypot(joints[b].X - joints[a].X, joints[b].Y - joints[a].Y));
+    }
 
     /// <summary>Whether a joint lies on the line between two others.</summary>
     public static bool LiesBetween(Truss truss, int a, int b, int joint)
@@ -27,13 +30,6 @@ internal static class Elevations
     /// <summary>Whether a member joins two joints.</summary>
     public static bool AreJoined(Truss truss, int a, int b) =>
         Enumerable.Range(0, truss.Members.Count).Any(m => (truss.FromJoint(m), truss.ToJoint(m)) is var (from, to) && ((from == a && to == b) || (from == b && to == a)));
-
-    private static bool Opposite(Truss truss, int a, int b, int p, int q)
-    {
-        double size = OnLine * double.Hypot(truss.Joints[b].X - truss.Joints[a].X, truss.Joints[b].Y - truss.Joints[a].Y);
-        double fromP = Distance(truss, a, b, p), fromQ = Distance(truss, a, b, q);
-        return Math.Abs(fromP) > size && Math.Abs(fromQ) > size && (fromP > 0) != (fromQ > 0);
-    }
 
     private static double Distance(Truss truss, int a, int b, int p)
     {

@@ -26,6 +26,10 @@ public sealed class Stability
 {
     private const double ZeroSingularValue = 1e-10;
 
+    private readonly Lazy<IReadOnlyList<Movement>> waysToMove;
+    private readonly Lazy<SupportFault?> supportFault;
+    private readonly Lazy<IReadOnlyList<Panel>> sparePanels;
+
     private Stability(Truss truss, Svd<double> svd)
     {
         MemberCount = truss.Members.Count;
@@ -37,10 +41,12 @@ public sealed class Stability
         Condition = Rank == EquationCount && Rank == MemberCount + ReactionCount ? values[0] / values[^1] : null;
         MovingJoints = Moving(truss, svd.U);
         StressedMembers = SelfStressed(truss, svd.VT);
-        WaysToMove = Movements == 0 ? [] : MovementSearch.Of(truss, svd.U.SubMatrix(0, EquationCount, Rank, Movements));
-        SupportFault = Movements == 0 ? null : SupportFault.Of(truss);
         StressedSupports = SelfStressedSupports(truss, svd.VT);
-        SparePanels = Movements == 0 || Redundancy == 0 ? [] : [.. Panel.Of(truss).Where(p => HasSpareBar(truss, p))];
+
+        // What is told of a mechanism is found when it is asked for: the search for acting rods meets many that nobody asks about.
+        waysToMove = new(() => Movements == 0 ? [] : MovementSearch.Of(truss, svd.U.SubMatrix(0, EquationCount, Rank, Movements)));
+        supportFault = new(() => Movements == 0 ? null : SupportFault.Of(truss));
+        sparePanels = new(() => Movements == 0 || Redundancy == 0 ? [] : [.. Panel.Of(truss).Where(p => HasSpareBar(truss, p))]);
         WeakGeometry = Condition > WeakGeometry.Limit ? WeakGeometry.Of(truss, Condition.Value, svd.U.Column(EquationCount - 1), svd.VT.Row(EquationCount - 1)) : null;
     }
 
@@ -75,13 +81,13 @@ public sealed class Stability
     public IReadOnlyList<int> StressedSupports { get; }
 
     /// <summary>The independent ways in which the truss moves, the simplest first; as many as <see cref="Movements"/>.</summary>
-    public IReadOnlyList<Movement> WaysToMove { get; }
+    public IReadOnlyList<Movement> WaysToMove => waysToMove.Value;
 
     /// <summary>What is wrong with the supports of a truss that moves; null where they would hold it as one plate.</summary>
-    public SupportFault? SupportFault { get; }
+    public SupportFault? SupportFault => supportFault.Value;
 
     /// <summary>Panels with a bar more than they need, in a truss that moves elsewhere; empty where the spare one is not within a panel.</summary>
-    public IReadOnlyList<Panel> SparePanels { get; }
+    public IReadOnlyList<Panel> SparePanels => sparePanels.Value;
 
     /// <summary>What makes a determinate truss ill-conditioned; null where it is not.</summary>
     public WeakGeometry? WeakGeometry { get; }

@@ -22,6 +22,11 @@ public sealed record UnitShortening(int Member, IReadOnlyList<JointShift> Shifts
         ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(member, truss.Members.Count);
         Matrix<double> equilibrium = Matrix<double>.Build.DenseOfArray(new EquilibriumSystem(truss).ToMatrix());
         Stability stability = Stability.Of(truss, equilibrium);
+        if (truss.Members.Any(m => m.TensionOnly))
+        {
+            return new Refusal.RodsThatOnlyPull([.. truss.Members.Where(m => m.TensionOnly).Select(m => m.Name)]);
+        }
+
         if (stability.Verdict != StabilityVerdict.Determinate)
         {
             return stability.Movements > 0 ? new Refusal.Mechanism(stability) : new Refusal.Redundant(stability);
