@@ -24,7 +24,7 @@ internal sealed class SectionSearch
     {
         var search = new SectionSearch(lines, member);
         return search.Partitions().SelectMany(search.SectionsOf)
-            .OrderBy(s => s.Twin is null ? 0 : 1).ThenBy(s => s.Centre is null && !s.IsShear ? 1 : 0).ThenBy(s => s.Cut.Count).ThenBy(search.Distance)
+            .OrderBy(s => s.Centre is null && !s.IsShear ? 1 : 0).ThenBy(s => s.Twin is null ? 0 : 1).ThenBy(s => s.Cut.Count).ThenBy(search.Distance)
             .FirstOrDefault();
     }
 
