@@ -93,7 +93,7 @@ public static class InfluenceExplanation
         if (narration is { BendsOnlyAtTheSection: true, Section: { } section } && section.PanelLeft >= 0 && section.PanelLeft + 1 < line.Stations.Count)
         {
             string left = Point(truss, section.PanelLeft), right = Point(truss, section.PanelLeft + 1);
-            string pieces = $"A load up to {left} leaves the right part bare, and that part's reactions grow in proportion as the load comes nearer: one straight piece. A load from {right} on leaves the left part bare in the same way: another. Between {left} and {right}, the panel that is cut, the floor hands the load from one piece to the other.";
+            string pieces = $"A load up to {left} leaves the right part bare, and that part's reactions change in proportion as the load moves: one straight piece. A load from {right} on leaves the left part bare in the same way: another. Between {left} and {right}, the panel that is cut, the floor hands the load from one piece to the other.";
             string where = at.Length == 2
                 ? $"So the line bends at {at[0]} and {at[1]} and nowhere else."
                 : Peaks(narration, section, truss) ?? $"So it could bend at {left} and {right} only; it does at {at[0]}.";

@@ -40,6 +40,8 @@ internal static class JointTelling
         {
             yield return block;
         }
+
+        yield return new ResultBlock.Paragraph($"So its line is that of {truss.Members[tie.Other!.Value].Name} at another scale{(tie.OwnLoad == 0 ? "" : $", with {truss.Joints[tie.Joint].Name}'s own load on top")}: explain that one to see where it comes from.");
     }
 
     /// <summary>A joint ties the member to one other.</summary>

@@ -18,7 +18,7 @@ internal static class ShapeTelling
         IReadOnlyList<double> neutral = line.NeutralPoints();
         yield return new ResultBlock.Paragraph(neutral.Count == 0
             ? $"It has no neutral point: every load on the deck, where it does anything, brings {Words.Of(senses[0])}. The loaded length is {Told.Length(line.Regions(senses[0]).Sum(r => r.Length), units)}."
-            : $"It passes through zero at {Told.List(neutral.Select(n => Told.Length(n, units)))}: a load there brings {name} nothing, and one on the other side the other sense. A load that may stand anywhere is put on one sense's stretch alone, since on the other it would relieve.");
+            : $"It passes through zero at {Told.List(neutral.Select(n => Told.Length(n, units)))}: a load there brings {name} nothing, and beyond it the sense changes. A load that may stand anywhere is put on one sense's stretch alone, since on the other it would relieve.");
         yield return new ResultBlock.Items(
             "The stretches and their areas:",
             [
