@@ -46,6 +46,6 @@ public sealed record Movement(
     IReadOnlyList<JointShift> Shifts,
     IReadOnlyList<int> Joints,
     IReadOnlyList<int> Members,
-    IReadOnlyList<Panel> Panels,
+    IReadOnlyList<TrussPanel> Panels,
     IReadOnlyList<int> Hinges,
     IReadOnlyList<MissingBar> Mends);

@@ -12,12 +12,12 @@ internal sealed class MovementSearch
     private const double Still = 1e-6;
 
     private readonly Truss truss;
-    private readonly IReadOnlyList<Panel> panels;
+    private readonly IReadOnlyList<TrussPanel> panels;
 
     private MovementSearch(Truss truss)
     {
         this.truss = truss;
-        panels = Panel.Of(truss);
+        panels = TrussPanel.Of(truss);
     }
 
     /// <summary>The movements, the simplest first.</summary>
@@ -99,7 +99,7 @@ internal sealed class MovementSearch
     private double[] CornerTurns(Vector<double> u) => [.. panels.SelectMany(p => CornerTurns(p, u))];
 
     // How much each corner of a panel opens, for shifts over the truss's length.
-    private IEnumerable<double> CornerTurns(Panel panel, Vector<double> u)
+    private IEnumerable<double> CornerTurns(TrussPanel panel, Vector<double> u)
     {
         double size = Size();
         for (int c = 0; c < panel.Corners.Count; c++)
@@ -114,7 +114,7 @@ internal sealed class MovementSearch
         Vector<double> u = Scaled(movement);
         int[] joints = [.. Enumerable.Range(0, truss.Joints.Count).Where(j => double.Hypot(u[2 * j], u[(2 * j) + 1]) > Still)];
         int[] members = [.. Enumerable.Range(0, truss.Members.Count).Where(m => IsTurning(m, u))];
-        Panel[] moving = [.. panels.Where(p => CornerTurns(p, u).Any(t => Math.Abs(t) > Still))];
+        TrussPanel[] moving = [.. panels.Where(p => CornerTurns(p, u).Any(t => Math.Abs(t) > Still))];
         int[] hinges = [.. Enumerable.Range(0, truss.Joints.Count).Where(j => IsHinge(j, u))];
         MovementKind kind = IsRigid(u) ? MovementKind.WholeTruss
             : joints.Length == 1 ? MovementKind.LooseJoint
@@ -141,7 +141,7 @@ internal sealed class MovementSearch
         return u.Map(value => Math.Abs(value) <= Still * largest ? 0 : way * value / largest);
     }
 
-    private MissingBar[] Mends(MovementKind kind, Panel[] moving, int[] joints, Vector<double> u)
+    private MissingBar[] Mends(MovementKind kind, TrussPanel[] moving, int[] joints, Vector<double> u)
     {
         var bars = new List<MissingBar>();
         if (kind == MovementKind.Panels && moving is [{ Corners: { Count: 4 } c }])

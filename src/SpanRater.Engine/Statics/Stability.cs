@@ -28,7 +28,7 @@ public sealed class Stability
 
     private readonly Lazy<IReadOnlyList<Movement>> waysToMove;
     private readonly Lazy<SupportFault?> supportFault;
-    private readonly Lazy<IReadOnlyList<Panel>> sparePanels;
+    private readonly Lazy<IReadOnlyList<TrussPanel>> sparePanels;
 
     private Stability(Truss truss, Svd<double> svd)
     {
@@ -46,7 +46,7 @@ public sealed class Stability
         // What is told of a mechanism is found when it is asked for: the search for acting rods meets many that nobody asks about.
         waysToMove = new(() => Movements == 0 ? [] : MovementSearch.Of(truss, svd.U.SubMatrix(0, EquationCount, Rank, Movements)));
         supportFault = new(() => Movements == 0 ? null : SupportFault.Of(truss));
-        sparePanels = new(() => Movements == 0 || Redundancy == 0 ? [] : [.. Panel.Of(truss).Where(p => HasSpareBar(truss, p))]);
+        sparePanels = new(() => Movements == 0 || Redundancy == 0 ? [] : [.. TrussPanel.Of(truss).Where(p => HasSpareBar(truss, p))]);
         WeakGeometry = Condition > WeakGeometry.Limit ? WeakGeometry.Of(truss, Condition.Value, svd.U.Column(EquationCount - 1), svd.VT.Row(EquationCount - 1)) : null;
     }
 
@@ -87,7 +87,7 @@ public sealed class Stability
     public SupportFault? SupportFault => supportFault.Value;
 
     /// <summary>Panels with a bar more than they need, in a truss that moves elsewhere; empty where the spare one is not within a panel.</summary>
-    public IReadOnlyList<Panel> SparePanels => sparePanels.Value;
+    public IReadOnlyList<TrussPanel> SparePanels => sparePanels.Value;
 
     /// <summary>What makes a determinate truss ill-conditioned; null where it is not.</summary>
     public WeakGeometry? WeakGeometry { get; }
@@ -128,7 +128,7 @@ public sealed class Stability
     }
 
     // A panel of n corners needs n − 3 members across it; one with more of them in the stressed set has a spare one.
-    private bool HasSpareBar(Truss truss, Panel panel)
+    private bool HasSpareBar(Truss truss, TrussPanel panel)
     {
         int across = 0;
         foreach (int m in StressedMembers.Where(m => panel.Corners.Contains(truss.FromJoint(m)) && panel.Corners.Contains(truss.ToJoint(m))))

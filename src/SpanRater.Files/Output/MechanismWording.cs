@@ -8,7 +8,7 @@ public static class MechanismWording
     /// <summary>A panel by its corners: L1-L2-U2-U1.</summary>
     /// <param name="panel">The panel.</param>
     /// <param name="truss">Its truss.</param>
-    public static string Name(Panel panel, Truss truss)
+    public static string Name(TrussPanel panel, Truss truss)
     {
         ArgumentNullException.ThrowIfNull(panel);
         ArgumentNullException.ThrowIfNull(truss);

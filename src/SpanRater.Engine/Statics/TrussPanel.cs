@@ -2,26 +2,26 @@ namespace SpanRater;
 
 /// <summary>A panel of the elevation: the space closed in by members, with no member across it.</summary>
 /// <param name="Corners">Its corners by position in <see cref="Truss.Joints"/>, from the lowest anticlockwise; of two equally low the left one.</param>
-public sealed record Panel(IReadOnlyList<int> Corners)
+public sealed record TrussPanel(IReadOnlyList<int> Corners)
 {
     /// <summary>
     /// The panels of a truss, from the left. Members that cross another one without a joint are passed over, so that a panel
     /// with crossed diagonals is one panel; so are joints that hang on a single bar.
     /// </summary>
     /// <param name="truss">The truss.</param>
-    public static IReadOnlyList<Panel> Of(Truss truss)
+    public static IReadOnlyList<TrussPanel> Of(Truss truss)
     {
         ArgumentNullException.ThrowIfNull(truss);
         List<int>[] around = Neighbours(truss);
         var walked = new HashSet<(int, int)>();
-        var panels = new List<Panel>();
+        var panels = new List<TrussPanel>();
         for (int start = 0; start < around.Length; start++)
         {
             foreach (int first in around[start].Where(first => !walked.Contains((start, first))))
             {
                 if (Walk(truss, around, start, first, walked) is { } corners)
                 {
-                    panels.Add(new Panel(corners));
+                    panels.Add(new TrussPanel(corners));
                 }
             }
         }
