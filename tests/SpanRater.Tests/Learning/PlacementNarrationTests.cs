@@ -25,7 +25,9 @@ public class PlacementNarrationTests
 
         // Three axles times three panel points, both ways; no two fall together.
         Assert.Equal(18, told.Candidates.Positions);
-        Assert.Equal([told.Peak.Force, 10 + (30 * 8 / 12.0) + (10 * 4 / 12.0), 10 + (30 * 8 / 12.0) + (10 * 4 / 12.0)], told.Candidates.Right.Select(p => Math.Round(p.Force, 12)).Select((f, i) => i == 0 ? told.Peak.Force : f), (a, b) => Math.Abs(a - b) < 1e-9);
+
+        // Next come those with the front or the last axle on the apex: 10 + 30 × 8/12 + 10 × 4/12.
+        Assert.Equal([43.333333, 33.333333, 33.333333], told.Candidates.Right.Select(p => Math.Round(p.Force, 6)));
         Assert.Null(PlacementNarration.Of(plan, line, Sense.Compression, 3));
     }
 
@@ -49,14 +51,20 @@ public class PlacementNarrationTests
                     continue;
                 }
 
-                double sign = sense == Sense.Tension ? 1 : -1, round = 1e-9 * c.train.Weight, panel = (line.Stations[^1] - line.Stations[0]) / 1e4;
-                Assert.True(sign * told.ChangeToTheLeft <= round, "rises to the left");
-                Assert.True(sign * told.ChangeToTheRight <= round, "rises to the right");
+                double sign = sense == Sense.Tension ? 1 : -1, round = 1e-9 * c.train.Weight;
 
-                // Within the nearest next position the change is the slope times the way.
-                double near = panel / 100;
-                Assert.Equal(told.Peak.Force + (told.ChangeToTheRight * near), told.ForceMoved(near), 1e-6 * c.train.Weight);
-                Assert.Equal(told.Peak.Force + (told.ChangeToTheLeft * near), told.ForceMoved(-near), 1e-6 * c.train.Weight);
+                // Where an axle at an end of the deck makes the force jump, it may rise up to the jump.
+                if (!told.Jumps)
+                {
+                    Assert.True(sign * told.ChangeToTheLeft <= round, "rises to the left");
+                    Assert.True(sign * told.ChangeToTheRight <= round, "rises to the right");
+
+                    // Short of the next position the change is the slope times the way.
+                    double near = (line.Stations[^1] - line.Stations[0]) * 1e-7;
+                    Assert.Equal(told.ChangeToTheRight * near, told.ForceMoved(near) - told.Peak.Force, 1e-11 * c.train.Weight);
+                    Assert.Equal(told.ChangeToTheLeft * near, told.ForceMoved(-near) - told.Peak.Force, 1e-11 * c.train.Weight);
+                }
+
                 Peak[] all = [.. told.Candidates.Right, .. told.Candidates.Left];
                 Assert.Equal(sign * told.Peak.Force, all.Max(p => sign * p.Force), round);
                 Assert.All(all, p => Assert.Equal(p.Force, p.Axles.Sum(a => a.Effect), round));
