@@ -25,6 +25,11 @@ public static class DisplacedDeckPicture
             $"Shorten {effect.Name} by one unit and let every other member keep its length: the deck rises by the influence line of {effect.Name}. Where it rises, a load there pulls {effect.Name}; where it sinks, a load there presses it.",
             Sheet.TextSize,
             Ink.Black);
+        if (lines.Slack is { Count: > 0 } slack)
+        {
+            sheet.Paragraph("slack", $"Slack rods hold nothing and may change their length: {string.Join(", ", slack.Select(m => truss.Members[m].Name))}.", Sheet.TextSize, Ink.Black);
+        }
+
         sheet.Space(4);
         sheet.Legend(
             new LegendEntry("as given", DisplacedTruss.Before),

@@ -48,7 +48,14 @@ public static class InfluenceExplanation
                 [new("panel point"), new("station", Quantity.Length), new("ordinate", Quantity.Number, 4)],
                 [.. truss.Stations.Select((s, i) => (IReadOnlyList<object?>)[Point(truss, i), s, narration.Line.Ordinates[i]])])),
         };
-        blocks.AddRange(narration.IsJointAlone ? JointTelling.Alone(narration, truss)
+        if (lines.Slack is { } slack)
+        {
+            string[] names = [.. slack.Select(m => truss.Members[m].Name)];
+            blocks.Add(new ResultBlock.Paragraph($"Members that only pull: {(names.Length == 0 ? "none" : Told.List(names))} {(names.Length == 1 ? "is" : "are")} slack here. The line holds while that stays so, and a load that changes the set changes the line.", Strong: true));
+        }
+
+        blocks.AddRange(narration.IsSlack ? [new ResultBlock.Paragraph($"{name} is slack here: it carries nothing.")]
+            : narration.IsJointAlone ? JointTelling.Alone(narration, truss)
             : narration.Section is { } section ? SectionTelling.Of(narration, section, truss, units)
             : JointTelling.Otherwise(narration, truss));
         blocks.AddRange(Bends(narration, truss, units));

@@ -10,7 +10,7 @@ internal static class JointTelling
     {
         JointTie tie = narration.Tie!;
         string name = truss.Members[narration.Member].Name, joint = truss.Joints[tie.Joint].Name;
-        string others = Told.List(OthersAt(tie.Joint, narration.Member, truss));
+        string others = Told.List(OthersAt(tie.Joint, narration.Member, truss, narration.Lines.Slack));
         yield return new ResultBlock.Heading($"The joint {joint}");
         if (tie.OwnLoad == 0)
         {
@@ -36,7 +36,7 @@ internal static class JointTelling
             yield break;
         }
 
-        foreach (ResultBlock block in Tied(narration.Member, tie, truss))
+        foreach (ResultBlock block in Tied(narration.Member, tie, truss, narration.Lines.Slack))
         {
             yield return block;
         }
@@ -45,10 +45,10 @@ internal static class JointTelling
     }
 
     /// <summary>A joint ties the member to one other.</summary>
-    public static IEnumerable<ResultBlock> Tied(int member, JointTie tie, Truss truss)
+    public static IEnumerable<ResultBlock> Tied(int member, JointTie tie, Truss truss, IReadOnlyList<int>? slack)
     {
         string name = truss.Members[member].Name, joint = truss.Joints[tie.Joint].Name, other = truss.Members[tie.Other!.Value].Name;
-        string[] inLine = [.. OthersAt(tie.Joint, member, truss).Where(o => o != other)];
+        string[] inLine = [.. OthersAt(tie.Joint, member, truss, slack).Where(o => o != other)];
         string own = tie.OwnLoad == 0 ? "" : $", and {Told.Number(tie.OwnLoad)} for a unit load at {joint} itself";
         yield return new ResultBlock.Paragraph($"At joint {joint} {Told.List(inLine)} {(inLine.Length == 1 ? "holds" : "hold")} nothing across {(inLine.Length == 1 ? "its" : "their")} line; across it there {(tie.OwnLoad == 0 ? "are" : "are, beside the load,")} only {name} and {other}, which balance one another: {Told.Number(tie.Ratio)} in {name} for one in {other}{own}.");
         yield return new ResultBlock.Equation(
@@ -56,6 +56,6 @@ internal static class JointTelling
             $"F_{{{Told.Tex(name)}}} = {Told.Number(tie.Ratio)} \\times F_{{{Told.Tex(other)}}}{(tie.OwnLoad == 0 ? "" : $" + {Told.Number(tie.OwnLoad)} \\times P_{{{Told.Tex(joint)}}}")}");
     }
 
-    private static IEnumerable<string> OthersAt(int joint, int member, Truss truss) =>
-        Enumerable.Range(0, truss.Members.Count).Where(m => m != member && (truss.FromJoint(m) == joint || truss.ToJoint(m) == joint)).Select(m => truss.Members[m].Name);
+    private static IEnumerable<string> OthersAt(int joint, int member, Truss truss, IReadOnlyList<int>? slack) =>
+        Enumerable.Range(0, truss.Members.Count).Where(m => m != member && slack?.Contains(m) != true && (truss.FromJoint(m) == joint || truss.ToJoint(m) == joint)).Select(m => truss.Members[m].Name);
 }

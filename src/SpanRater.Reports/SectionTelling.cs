@@ -11,10 +11,10 @@ internal static class SectionTelling
         string name = truss.Members[narration.Member].Name;
         string[] others = [.. section.Cut.Where(m => m != narration.Member && m != section.Twin?.Other).Select(m => truss.Members[m].Name)];
         yield return new ResultBlock.Heading("The cut");
-        yield return new ResultBlock.Paragraph($"Cut the truss in two through {Told.List(section.Cut.Select(m => truss.Members[m].Name))}{Panel(section, truss)}. A part that bears no load is held by its reactions and by the members cut, and nothing else.");
+        yield return new ResultBlock.Paragraph($"Cut the truss in two through {Told.List(section.Cut.Select(m => truss.Members[m].Name))}{Panel(section, truss)}. A part that bears no load is held by its reactions and by the members cut, and nothing else.{(narration.Lines.Slack is { Count: > 0 } ? " Slack rods hold nothing and are passed over." : "")}");
         if (section.Twin is { } twin)
         {
-            foreach (ResultBlock block in JointTelling.Tied(narration.Member, twin, truss))
+            foreach (ResultBlock block in JointTelling.Tied(narration.Member, twin, truss, narration.Lines.Slack))
             {
                 yield return block;
             }

@@ -20,10 +20,16 @@ public sealed class InfluenceNarration
         Lines = lines;
         Member = member;
         InfluenceLine line = lines.Members[member].Line;
+        IsSlack = lines.Slack?.Contains(member) == true;
+        Bends = BendsOf(line);
+        if (IsSlack)
+        {
+            return;
+        }
+
         Tie = SectionSearch.TiesOf(lines, member) is [var first, ..] ? first : null;
         IsJointAlone = Tie is { Other: null };
         Section = IsJointAlone ? null : SectionSearch.Of(lines, member);
-        Bends = BendsOf(line);
     }
 
     /// <summary>The lines of the truss.</summary>
@@ -34,6 +40,9 @@ public sealed class InfluenceNarration
 
     /// <summary>Its influence line.</summary>
     public InfluenceLine Line => Lines.Members[Member].Line;
+
+    /// <summary>True for a member that only pulls and is slack while these lines hold.</summary>
+    public bool IsSlack { get; }
 
     /// <summary>The balance of a joint that ties the member to at most one other; null where no joint does.</summary>
     public JointTie? Tie { get; }

@@ -9,6 +9,7 @@ internal sealed class SectionSearch
     private readonly InfluenceLines lines;
     private readonly Truss truss;
     private readonly int member;
+    private readonly int[] acting;
     private readonly Reaction[][] reactions;
 
     private SectionSearch(InfluenceLines lines, int member)
@@ -16,6 +17,7 @@ internal sealed class SectionSearch
         this.lines = lines;
         this.member = member;
         truss = lines.Truss;
+        acting = [.. Enumerable.Range(0, truss.Members.Count).Where(m => lines.Slack?.Contains(m) != true)];
         reactions = [.. Enumerable.Range(0, truss.PanelPoints.Count).Select(ReactionsUnder)];
     }
 
@@ -62,7 +64,7 @@ internal sealed class SectionSearch
             yield break;
         }
 
-        int[] cut = [.. Enumerable.Range(0, truss.Members.Count).Where(m => left.Contains(truss.FromJoint(m)) != left.Contains(truss.ToJoint(m)))];
+        int[] cut = [.. acting.Where(m => left.Contains(truss.FromJoint(m)) != left.Contains(truss.ToJoint(m)))];
         foreach (JointTie? twin in (JointTie?[])[null, .. TiesOf(lines, member).Where(t => t.OwnLoad == 0 && t.Other is { } other && cut.Contains(other))])
         {
             int[] others = [.. cut.Where(m => m != member && m != twin?.Other)];
@@ -148,7 +150,7 @@ internal sealed class SectionSearch
             return null;
         }
 
-        int[] others = [.. Enumerable.Range(0, truss.Members.Count).Where(m => m != member && (truss.FromJoint(m) == joint || truss.ToJoint(m) == joint))];
+        int[] others = [.. acting.Where(m => m != member && (truss.FromJoint(m) == joint || truss.ToJoint(m) == joint))];
         foreach (int first in others)
         {
             (double X, double Y) along = Direction(first), normal = (-along.Y, along.X);

@@ -15,25 +15,29 @@ public sealed record UnitShortening(int Member, IReadOnlyList<JointShift> Shifts
     /// <summary>Moves the truss, or says why its geometry alone does not tell how.</summary>
     /// <param name="truss">The truss.</param>
     /// <param name="member">The member, by position in <see cref="Truss.Members"/>.</param>
-    public static Outcome<UnitShortening> Of(Truss truss, int member)
+    /// <param name="slack">Members that only pull and are slack, which hold nothing; null where every member holds.</param>
+    public static Outcome<UnitShortening> Of(Truss truss, int member, IReadOnlyList<int>? slack = null)
     {
         ArgumentNullException.ThrowIfNull(truss);
         ArgumentOutOfRangeException.ThrowIfNegative(member);
         ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(member, truss.Members.Count);
-        Matrix<double> equilibrium = Matrix<double>.Build.DenseOfArray(new EquilibriumSystem(truss).ToMatrix());
-        Stability stability = Stability.Of(truss, equilibrium);
-        if (truss.Members.Any(m => m.TensionOnly))
+        string[] rods = [.. truss.Members.Where(m => m.TensionOnly).Select(m => m.Name)];
+        if ((slack is null && rods.Length > 0) || slack?.Contains(member) == true)
         {
-            return new Refusal.RodsThatOnlyPull([.. truss.Members.Where(m => m.TensionOnly).Select(m => m.Name)]);
+            return new Refusal.RodsThatOnlyPull(rods);
         }
 
+        Truss acting = slack is null ? truss : truss.Without(slack);
+        int shortened = member - (slack?.Count(s => s < member) ?? 0);
+        Matrix<double> equilibrium = Matrix<double>.Build.DenseOfArray(new EquilibriumSystem(acting).ToMatrix());
+        Stability stability = Stability.Of(acting, equilibrium);
         if (stability.Verdict != StabilityVerdict.Determinate)
         {
             return stability.Movements > 0 ? new Refusal.Mechanism(stability) : new Refusal.Redundant(stability);
         }
 
         // A column of A points from each end of the member to the other, so that its product with the shifts is the shortening.
-        Vector<double> u = equilibrium.Transpose().LU().Solve(Vector<double>.Build.Dense(equilibrium.ColumnCount, c => c == member ? 1 : 0));
+        Vector<double> u = equilibrium.Transpose().LU().Solve(Vector<double>.Build.Dense(equilibrium.ColumnCount, c => c == shortened ? 1 : 0));
         double roundOff = 1e-12 * Math.Max(1, u.InfinityNorm());
         double Clean(double value) => Math.Abs(value) <= roundOff ? 0 : value;
         return new UnitShortening(member, [.. Enumerable.Range(0, truss.Joints.Count).Select(j => new JointShift(Clean(u[2 * j]), Clean(u[(2 * j) + 1])))]);

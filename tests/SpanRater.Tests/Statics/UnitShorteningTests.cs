@@ -22,6 +22,25 @@ public class UnitShorteningTests
     public void DeckRise_EveryMemberOfRandomTrusses_IsItsInfluenceLine() =>
         SeededCases.CheckEach([.. RandomTrusses.All.Take(RandomCount)], t => AssertIsInfluenceLine(t.Lines));
 
+    // While a set of rods acts, the slack ones hold nothing, and the rest is such a truss.
+    [Theory]
+    [InlineData("hollis-fork")]
+    [InlineData("mossback-lane")]
+    public void DeckRise_RodsOfASampleUnderDeadLoad_IsTheLineOfThatSet(string sample)
+    {
+        Bridge bridge = BridgeFolder.Read(Repository.Sample(sample), []).Bridge!;
+        RodTruss rods = RodTruss.Of(bridge.Truss).Value!;
+        InfluenceLines lines = rods.Lines([.. rods.SlackUnder(rods.Solve(bridge.DeadLoad!).Value!)]).Value!;
+        Assert.NotEmpty(lines.Slack!);
+        AssertIsInfluenceLine(lines);
+        for (int m = 0; m < lines.Members.Count; m++)
+        {
+            InfluenceNarration told = InfluenceNarration.Of(lines, m);
+            Assert.Equal(lines.Slack!.Contains(m), told.IsSlack);
+            Assert.DoesNotContain(told.Section?.Cut ?? [], c => lines.Slack!.Contains(c));
+        }
+    }
+
     // A king post of half span a and height h: its tie is pulled by a/(2h) under a load at midspan. Lengthened it lets the deck sink.
     [Fact]
     public void DeckRise_TieOfAKingPost_RisesByTheClosedForm()
@@ -64,7 +83,13 @@ public class UnitShorteningTests
     {
         for (int m = 0; m < lines.Members.Count; m++)
         {
-            Assert.True(UnitShortening.Of(lines.Truss, m).TryGet(out UnitShortening? moved, out _));
+            if (lines.Slack?.Contains(m) == true)
+            {
+                Assert.IsType<Refusal.RodsThatOnlyPull>(UnitShortening.Of(lines.Truss, m, lines.Slack).Refusal);
+                continue;
+            }
+
+            Assert.True(UnitShortening.Of(lines.Truss, m, lines.Slack).TryGet(out UnitShortening? moved, out _));
             IReadOnlyList<double> rise = moved.DeckRise(lines.Truss), ordinates = lines.Members[m].Line.Ordinates;
             for (int i = 0; i < rise.Count; i++)
             {
