@@ -53,10 +53,10 @@ public static class MechanismWording
         Movement[] within = [.. stability.WaysToMove.Where(w => w.Kind != MovementKind.WholeTruss)];
         if (within.Length > 1)
         {
-            sentences.Add(string.Create(CultureInfo.InvariantCulture, $"It can move in {stability.Movements} independent ways."));
+            sentences.Add(string.Create(CultureInfo.InvariantCulture, $"It can move in {stability.Movements} independent ways, and as many bars or reactions are missing."));
         }
 
-        sentences.AddRange(within.Select(w => Of(w, truss)));
+        sentences.AddRange(within.Select(w => Of(w, truss)).Distinct());
         if (stability.Redundancy > 0)
         {
             sentences.Add(Deceived(stability, truss));
@@ -118,7 +118,7 @@ public static class MechanismWording
                 return $"Panels {Listed(panels)} change their shape together: one bar stops them all{bar}.";
             default:
                 return movement.Hinges.Count == 0
-                    ? $"A piece with {Counted("joint", [.. movement.Joints.Select(Joint)])} is loose from the rest: join it with more bars{bar}."
+                    ? $"A piece with {Counted("joint", [.. Piece(movement.Joints[0], truss).Select(Joint)])} is loose from the rest: join it with more bars{bar}."
                     : $"Pieces of it turn against one another about {Counted("joint", [.. movement.Hinges.Select(Joint)])}: add a bar between them{bar}.";
         }
 
@@ -141,6 +141,19 @@ public static class MechanismWording
         return string.Create(
             CultureInfo.InvariantCulture,
             $"warning: the geometry is near to a mechanism, condition number {weak.Condition:0.0e+0}, above {WeakGeometry.Limit:0e+0}: {cause}. A small slip of a coordinate there changes forces greatly: check x and y, or add a bar.");
+    }
+
+    // The joints that members join to one.
+    private static IEnumerable<int> Piece(int joint, Truss truss)
+    {
+        var piece = new SortedSet<int> { joint };
+        while (Enumerable.Range(0, truss.Members.Count).FirstOrDefault(m => piece.Contains(truss.FromJoint(m)) != piece.Contains(truss.ToJoint(m)), -1) is var next and >= 0)
+        {
+            piece.Add(truss.FromJoint(next));
+            piece.Add(truss.ToJoint(next));
+        }
+
+        return piece;
     }
 
     private static string Deceived(Stability s, Truss truss)

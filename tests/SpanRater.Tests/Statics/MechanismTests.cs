@@ -54,7 +54,7 @@ public class MechanismTests
         Assert.Equal((2, 2), (stability.Movements, stability.WaysToMove.Count));
         Assert.All(stability.WaysToMove, w => Assert.Single(AssertIsMovement(truss, w).Panels));
         Assert.Equal(2, stability.WaysToMove.SelectMany(w => w.Panels).Distinct().Count());
-        Assert.Contains("It can move in 2 independent ways.", Sentence(truss), StringComparison.Ordinal);
+        Assert.Contains("It can move in 2 independent ways, and as many bars or reactions are missing.", Sentence(truss), StringComparison.Ordinal);
     }
 
     // Whatever bar goes from a determinate truss, one movement is left; the bar itself would stop it, and what is proposed does.
@@ -100,6 +100,27 @@ public class MechanismTests
         Movement movement = AssertIsMovement(truss, Assert.Single(Stability.Of(truss).WaysToMove));
         Assert.Equal(MovementKind.Pieces, movement.Kind);
         Assert.Contains("Pieces of it turn against one another about joint U2: add a bar between them, such as one from L2 to L3.", Sentence(truss), StringComparison.Ordinal);
+    }
+
+    // A ring of six sides on a pin and a roller: three bars are missing in one panel, which is said once.
+    [Fact]
+    public void WaysToMove_RingOfSixSides_OnePanelInThreeWays()
+    {
+        Truss truss = Truss.Create(
+            [new("A", 0, 0, Support.Pin), new("B", 10, 0, Support.Roller()), new("C", 15, 8), new("D", 10, 16), new("E", 0, 16), new("F", -5, 8)],
+            [new("AB", "A", "B"), new("BC", "B", "C"), new("CD", "C", "D"), new("DE", "D", "E"), new("EF", "E", "F"), new("FA", "F", "A")]).Truss!;
+        Assert.All(Stability.Of(truss).WaysToMove, w => Assert.Equal("A-B-C-D-E-F", MechanismWording.Name(Assert.Single(AssertIsMovement(truss, w).Panels), truss)));
+        Assert.Equal(3, Stability.Of(truss).WaysToMove.Count);
+        Assert.Single(Sentence(truss).Split("Panel A-B-C-D-E-F can change its shape: add a bar").Skip(1));
+    }
+
+    [Fact]
+    public void WaysToMove_PieceThatNothingJoins_IsNamedWhole()
+    {
+        Truss full = Pratt();
+        Truss truss = Truss.Create([.. full.Joints, new("A", 10, 40), new("B", 20, 40), new("C", 15, 50)], [.. full.Members, new("AB", "A", "B"), new("BC", "B", "C"), new("AC", "A", "C")]).Truss!;
+        Assert.Equal(3, Stability.Of(truss).WaysToMove.Count);
+        Assert.Contains("A piece with joints A, B and C is loose from the rest: join it with more bars", Sentence(truss), StringComparison.Ordinal);
     }
 
     [Fact]
