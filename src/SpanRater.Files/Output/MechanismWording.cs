@@ -144,7 +144,7 @@ public static class MechanismWording
     }
 
     // The joints that members join to one.
-    private static IEnumerable<int> Piece(int joint, Truss truss)
+    private static SortedSet<int> Piece(int joint, Truss truss)
     {
         var piece = new SortedSet<int> { joint };
         while (Enumerable.Range(0, truss.Members.Count).FirstOrDefault(m => piece.Contains(truss.FromJoint(m)) != piece.Contains(truss.ToJoint(m)), -1) is var next and >= 0)
