@@ -45,6 +45,14 @@ internal sealed class BridgeCommand
         return option;
     }
 
+    /// <summary>An option that asks why the answer for a member is as it is.</summary>
+    public Option<string?> ExplainOption(string description)
+    {
+        var option = new Option<string?>("--explain") { Description = description, HelpName = "MEMBER" };
+        option.CompletionSources.Add(context => NamesToComplete.Members(context.ParseResult.GetValue(Bridge)));
+        return option;
+    }
+
     /// <summary>Adds the options, and says what the command does. Warnings go to the error writer unless the page tells them.</summary>
     public Command With(IReadOnlyList<Option> options, bool pageTellsWarnings, Act act)
     {

@@ -35,10 +35,18 @@ internal static class BridgeInput
         catalogue.Find(name)
         ?? throw new RefusedException($"{option} \"{name}\": no catalogue has that vehicle.{NearestName.Question(name, catalogue.Names)} List them with: spanrater vehicles");
 
+    /// <summary>Position of the member that is to be explained; null where none is. It is told alone.</summary>
+    public static int? FindExplained(Truss truss, string? explained, string? member) => explained switch
+    {
+        null => null,
+        _ when member is not null => throw new RefusedException("--explain and --member each name a member: say one of them. --explain tells all that --member does."),
+        _ => FindMember(truss, explained, "--explain"),
+    };
+
     /// <summary>Position of a member named on the command line.</summary>
-    public static int FindMember(Truss truss, string name) =>
+    public static int FindMember(Truss truss, string name, string option = "--member") =>
         truss.FindMember(name)
-        ?? throw new RefusedException($"--member \"{name}\": members.csv has no such member.{NearestName.Question(name, truss.Members.Select(m => m.Name))}");
+        ?? throw new RefusedException($"{option} \"{name}\": members.csv has no such member.{NearestName.Question(name, truss.Members.Select(m => m.Name))}");
 
     /// <summary>The load case of that name.</summary>
     public static LoadCase FindCase(Bridge bridge, string name)

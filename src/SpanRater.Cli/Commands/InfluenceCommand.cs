@@ -1,6 +1,7 @@
 using System.CommandLine;
 using SpanRater.Files;
 using SpanRater.Pictures;
+using SpanRater.Reports;
 
 namespace SpanRater.Cli.Commands;
 
@@ -12,20 +13,30 @@ internal static class InfluenceCommand
         var command = new BridgeCommand(surroundings, "influence", "Influence lines of members and reactions, a unit load at every panel point.", draws: true);
         Option<string?> member = command.MemberOption("Only this member. Unset: every member and reaction.");
         var slack = new Option<string?>("--slack") { Description = "In a truss with rods: the ones that are slack, separated by commas. Unset: those slack under the dead load.", HelpName = "NAMES" };
-        return command.With([member, slack], pageTellsWarnings: false, (parsed, reading, units, answer) =>
+        var displaced = new Option<bool>("--displaced") { Description = "With --member or --explain, and --picture: draw the truss with the member shortened by one unit, whose deck takes the shape of the line." };
+        Option<string?> explain = command.ExplainOption("Tell why this member's line looks as it does: the cut, the ordinates, where it bends, where to load it.");
+        return command.With([member, slack, displaced, explain], pageTellsWarnings: false, (parsed, reading, units, answer) =>
         {
             Bridge bridge = reading.Bridge!;
-            string? only = parsed.GetValue(member);
+            int? explained = BridgeInput.FindExplained(bridge.Truss, parsed.GetValue(explain), parsed.GetValue(member));
+            string? only = parsed.GetValue(member) ?? parsed.GetValue(explain);
             if (only is not null)
             {
                 _ = BridgeInput.FindMember(bridge.Truss, only);
             }
 
+            bool moved = parsed.GetValue(displaced);
+            if (moved && (only is null || answer.PictureFile is null))
+            {
+                throw new RefusedException("--displaced: draws one member's shortening: say --member NAME (or --explain) and --picture FILE as well.");
+            }
+
             Outcome<InfluenceLines> outcome = LinesOf(bridge, parsed.GetValue(slack));
             return answer.Deliver(
-                InfluencePage.Of(bridge, outcome, only, units),
+                explained is { } index ? InfluenceExplanation.Of(bridge, outcome, index, units) : InfluencePage.Of(bridge, outcome, only, units),
                 units,
                 outcome.Value is not { } lines ? null
+                : moved ? () => DisplacedDeckPicture.Of(bridge.Name, lines, Shortened(lines, only!), units)
                 : () => only is null ? InfluencePicture.OfAll(bridge.Name, lines, units) : InfluencePicture.OfEffect(bridge.Name, lines, only, units));
         });
     }
@@ -74,4 +85,8 @@ internal static class InfluenceCommand
 
         return wrong.Count > 0 ? throw new RefusedException(wrong) : [.. members];
     }
+
+    private static UnitShortening Shortened(InfluenceLines lines, string member) =>
+        UnitShortening.Of(lines.Truss, lines.Truss.FindMember(member)!.Value, lines.Slack).Value
+        ?? throw new RefusedException($"--displaced \"{member}\": where forces hang on stiffness, or the member is a slack rod, shortening it strains others or nothing, and the geometry alone does not tell the movement. Leave out --displaced.");
 }

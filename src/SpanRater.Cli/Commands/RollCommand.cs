@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using SpanRater.Files;
 using SpanRater.Pictures;
+using SpanRater.Reports;
 
 namespace SpanRater.Cli.Commands;
 
@@ -17,19 +18,23 @@ internal static class RollCommand
         vehicle.CompletionSources.Add(context => NamesToComplete.Vehicles(context.ParseResult.GetValue(command.Bridge)));
         Option<string?> member = command.MemberOption("Show each axle where this member has its peaks.");
         var scale = new Option<string?>("--scale") { Description = "Roll this part of the vehicle, such as the share of one truss. Unset: the whole vehicle.", HelpName = "NUMBER" };
-        return command.With([vehicle, member, scale], pageTellsWarnings: false, (parsed, reading, units, answer) =>
+        Option<string?> explain = command.ExplainOption("Tell where the vehicle brings most into this member, what it beat, and why there.");
+        return command.With([vehicle, member, scale, explain], pageTellsWarnings: false, (parsed, reading, units, answer) =>
         {
             Bridge bridge = reading.Bridge!;
             Vehicle rolled = VehicleOf(BridgeInput.Find(reading.Catalogue, parsed.GetRequiredValue(vehicle), "--vehicle"));
             int? index = parsed.GetValue(member) is { } name ? BridgeInput.FindMember(bridge.Truss, name) : null;
+            int? explained = BridgeInput.FindExplained(bridge.Truss, parsed.GetValue(explain), parsed.GetValue(member));
             double part = ScaleOf(parsed.GetValue(scale));
             IReadOnlyList<PeakPair>? peaks = null;
             _ = TrussCrossing.Of(bridge).TryGet(out TrussCrossing? crossing, out Refusal? refusal) && crossing.Roll(rolled, part).TryGet(out peaks, out refusal);
             var result = new RollingResult(rolled, part, crossing, peaks, refusal);
             return answer.Deliver(
-                RollPage.Of(bridge, result, index, units),
+                explained is { } told
+                    ? PlacementExplanation.Of(bridge, rolled, part, InfluenceLines.Of(bridge.Truss), told, units)
+                    : RollPage.Of(bridge, result, index, units),
                 units,
-                peaks is null ? null : () => RollPicture.Of(bridge.Name, result, parsed.GetValue(member), units));
+                peaks is null ? null : () => RollPicture.Of(bridge.Name, result, parsed.GetValue(member) ?? parsed.GetValue(explain), units));
         });
     }
 

@@ -72,6 +72,19 @@ internal sealed class Arrangement
     /// <summary>Offers every vertex that can be the peak in a sense to the search.</summary>
     public void Search(ReadOnlySpan<double> ordinates, double sign, bool leaveOutRelieving, PeakSearch search)
     {
+        Vertex[][] best = Vertices(ordinates, sign, leaveOutRelieving, search.Tolerance);
+        for (int v = 0; v < best[0].Length; v++)
+        {
+            if (best[0][v].Reachable)
+            {
+                search.Offer(best[0][v].Value, this, v, best);
+            }
+        }
+    }
+
+    /// <summary>Every vertex of every group, with the best that it and the groups behind it can give.</summary>
+    public Vertex[][] Vertices(ReadOnlySpan<double> ordinates, double sign, bool leaveOutRelieving, double equal)
+    {
         Vertex[][] best = new Vertex[groups.Length][];
         for (int g = groups.Length - 1; g >= 0; g--)
         {
@@ -83,18 +96,12 @@ internal sealed class Arrangement
                 {
                     best[g][(p * 3) + a] = a >= approaches
                         ? Vertex.None
-                        : Extend(g, p, (Approach)a, groups[g].Effect(p, (Approach)a, ordinates, sign, leaveOutRelieving), best, search.Tolerance);
+                        : Extend(g, p, (Approach)a, groups[g].Effect(p, (Approach)a, ordinates, sign, leaveOutRelieving), best, equal);
                 }
             }
         }
 
-        for (int v = 0; v < best[0].Length; v++)
-        {
-            if (best[0][v].Reachable)
-            {
-                search.Offer(best[0][v].Value, this, v, best);
-            }
-        }
+        return best;
     }
 
     /// <summary>x of the front axle at a vertex.</summary>

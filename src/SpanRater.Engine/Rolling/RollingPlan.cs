@@ -57,6 +57,29 @@ public sealed class RollingPlan
         return new PeakPair(Search(ordinates, 1), Search(ordinates, -1));
     }
 
+    /// <summary>The best few placements of the search in one sense, each direction apart.</summary>
+    /// <param name="line">An influence line over the same stations.</param>
+    /// <param name="sense">The sense.</param>
+    /// <param name="count">How many of each direction, at most.</param>
+    /// <exception cref="ArgumentException">The line has other stations.</exception>
+    public PlacementCandidates CandidatesOf(InfluenceLine line, Sense sense, int count)
+    {
+        ArgumentNullException.ThrowIfNull(line);
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(count);
+        if (!line.Stations.SequenceEqual(stations))
+        {
+            throw new ArgumentException("The influence line must have the stations that the plan was made for.", nameof(line));
+        }
+
+        var search = new CandidateSearch([.. line.Ordinates], sense == Sense.Tension ? 1 : -1, Train, EqualEffect * Train.Weight, ZeroEffect * Train.Weight);
+        foreach (Arrangement arrangement in arrangements)
+        {
+            search.Visit(arrangement);
+        }
+
+        return new PlacementCandidates(search.Positions, search.Best(Direction.Right, count), search.Best(Direction.Left, count));
+    }
+
     private Peak? Search(double[] ordinates, double sign)
     {
         if (!ordinates.Any(y => sign * y > 0))

@@ -26,6 +26,10 @@ public sealed class Stability
 {
     private const double ZeroSingularValue = 1e-10;
 
+    private readonly Lazy<IReadOnlyList<Movement>> waysToMove;
+    private readonly Lazy<SupportFault?> supportFault;
+    private readonly Lazy<IReadOnlyList<TrussPanel>> sparePanels;
+
     private Stability(Truss truss, Svd<double> svd)
     {
         MemberCount = truss.Members.Count;
@@ -37,6 +41,13 @@ public sealed class Stability
         Condition = Rank == EquationCount && Rank == MemberCount + ReactionCount ? values[0] / values[^1] : null;
         MovingJoints = Moving(truss, svd.U);
         StressedMembers = SelfStressed(truss, svd.VT);
+        StressedSupports = SelfStressedSupports(truss, svd.VT);
+
+        // What is told of a mechanism is found when it is asked for: the search for acting rods meets many that nobody asks about.
+        waysToMove = new(() => Movements == 0 ? [] : MovementSearch.Of(truss, svd.U.SubMatrix(0, EquationCount, Rank, Movements)));
+        supportFault = new(() => Movements == 0 ? null : SupportFault.Of(truss));
+        sparePanels = new(() => Movements == 0 || Redundancy == 0 ? [] : [.. TrussPanel.Of(truss).Where(p => HasSpareBar(truss, p))]);
+        WeakGeometry = Condition > WeakGeometry.Limit ? WeakGeometry.Of(truss, Condition.Value, svd.U.Column(EquationCount - 1), svd.VT.Row(EquationCount - 1)) : null;
     }
 
     /// <summary>Number of members, m.</summary>
@@ -65,6 +76,21 @@ public sealed class Stability
 
     /// <summary>Members whose forces statics cannot divide, by position in <see cref="Truss.Members"/>; empty in a truss without redundancy.</summary>
     public IReadOnlyList<int> StressedMembers { get; }
+
+    /// <summary>Joints whose supports take part in forces that statics cannot divide, by position in <see cref="Truss.Joints"/>.</summary>
+    public IReadOnlyList<int> StressedSupports { get; }
+
+    /// <summary>The independent ways in which the truss moves, the simplest first; as many as <see cref="Movements"/>.</summary>
+    public IReadOnlyList<Movement> WaysToMove => waysToMove.Value;
+
+    /// <summary>What is wrong with the supports of a truss that moves; null where they would hold it as one plate.</summary>
+    public SupportFault? SupportFault => supportFault.Value;
+
+    /// <summary>Panels with a bar more than they need, in a truss that moves elsewhere; empty where the spare one is not within a panel.</summary>
+    public IReadOnlyList<TrussPanel> SparePanels => sparePanels.Value;
+
+    /// <summary>What makes a determinate truss ill-conditioned; null where it is not.</summary>
+    public WeakGeometry? WeakGeometry { get; }
 
     /// <summary>The verdict. A truss that can move is a mechanism even where it has a member too many elsewhere.</summary>
     public StabilityVerdict Verdict =>
@@ -99,6 +125,32 @@ public sealed class Stability
         }
 
         return [.. moving];
+    }
+
+    // A panel of n corners needs n − 3 members across it; one with more of them in the stressed set has a spare one.
+    private bool HasSpareBar(Truss truss, TrussPanel panel)
+    {
+        int across = 0;
+        foreach (int m in StressedMembers.Where(m => panel.Corners.Contains(truss.FromJoint(m)) && panel.Corners.Contains(truss.ToJoint(m))))
+        {
+            int from = Place(truss.FromJoint(m)), to = Place(truss.ToJoint(m)), apart = Math.Abs(from - to);
+            across += apart == 1 || apart == panel.Corners.Count - 1 ? 0 : 1;
+        }
+
+        return across > panel.Corners.Count - 3;
+
+        int Place(int joint) => Enumerable.Range(0, panel.Corners.Count).First(c => panel.Corners[c] == joint);
+    }
+
+    private int[] SelfStressedSupports(Truss truss, Matrix<double> vt)
+    {
+        IReadOnlyList<EquilibriumSystem.ReactionComponent> reactions = new EquilibriumSystem(truss).Reactions;
+        return
+        [
+            .. Enumerable.Range(0, reactions.Count)
+                .Where(r => Enumerable.Range(Rank, Redundancy).Any(k => Math.Abs(vt[k, MemberCount + r]) > 1e-6))
+                .Select(r => reactions[r].Joint).Distinct(),
+        ];
     }
 
     // The rows of VT past the rank are the forces that balance without any load: q with A q = 0.

@@ -32,12 +32,13 @@ public static class RefusalWording
     /// <summary>What it is, which joints and members, and the mend.</summary>
     /// <param name="refusal">The refusal.</param>
     /// <param name="truss">The truss it speaks of.</param>
-    public static string Sentence(Refusal refusal, Truss truss)
+    /// <param name="units">The units to show; unset, those of the JSON.</param>
+    public static string Sentence(Refusal refusal, Truss truss, DisplayUnits? units = null)
     {
         ArgumentNullException.ThrowIfNull(truss);
         return refusal switch
         {
-            Refusal.Mechanism { Stability: var s } => Mechanism(s, truss),
+            Refusal.Mechanism { Stability: var s } => MechanismWording.Of(s, truss, units ?? DisplayUnits.Si),
             Refusal.Redundant { Stability: var s } =>
                 $"Redundant: {Count(s)} With {s.Redundancy} more than equilibrium can find, statics alone cannot divide the forces of {Names(s.StressedMembers.Select(m => truss.Members[m].Name))}.",
             Refusal.NoAreas { Stability: var s, Members: var members } =>
@@ -89,16 +90,6 @@ public static class RefusalWording
         return string.Create(
             CultureInfo.InvariantCulture,
             $"{stability.MemberCount} members + {stability.ReactionCount} reactions = {unknowns}, {compared} 2 × {stability.EquationCount / 2} joints = {stability.EquationCount}; rank {stability.Rank}.");
-    }
-
-    private static string Mechanism(Stability s, Truss truss)
-    {
-        string moving = Names(s.MovingJoints.Select(j => truss.Joints[j].Name));
-        string spare = s.StressedMembers.Count == 0
-            ? ""
-            : $" Elsewhere there is a member too many, among {Names(s.StressedMembers.Select(m => truss.Members[m].Name))}: the count is deceived, the rank is not.";
-        string held = s.ReactionCount < 3 ? " Fewer than three reactions cannot hold a truss." : "";
-        return $"Mechanism: {Count(s)} Joint{(s.MovingJoints.Count == 1 ? "" : "s")} {moving} can move without any member changing its length.{spare}{held} Add the missing diagonal or support there; no forces are given.";
     }
 
     private static string Uncarried(Refusal.UncarriedCompression u)

@@ -44,11 +44,18 @@ internal sealed class ElevationDrawing
     /// <summary>The axles that stand on the deck; empty for none.</summary>
     public IReadOnlyList<AxleEffect> Axles { get; init; } = [];
 
+    /// <summary>A displaced truss drawn over this one; null for none.</summary>
+    public DisplacedTruss? Displaced { get; init; }
+
+    /// <summary>How far the deck rises and sinks, drawn over it; null where that is not shown.</summary>
+    public DeckMovement? DeckMovement { get; init; }
+
     /// <summary>Draws it.</summary>
     public Elevation Draw()
     {
-        double left = Truss.Joints.Min(j => j.X), right = Truss.Joints.Max(j => j.X);
-        double bottom = Truss.Joints.Min(j => j.Y), top = Truss.Joints.Max(j => j.Y);
+        DrawingPoint[] shown = [.. Truss.Joints.Select(At), .. Displaced?.Joints ?? []];
+        double left = shown.Min(j => j.X), right = shown.Max(j => j.X);
+        double bottom = shown.Min(j => j.Y), top = shown.Max(j => j.Y);
         double beside = Beside + (Dimensioned ? Dimensions.Beside : 0);
         double room = Width - Beside - beside;
         double scale = Math.Min(right > left ? room / (right - left) : double.MaxValue, top > bottom ? TallestTruss / (top - bottom) : double.MaxValue);
@@ -76,6 +83,9 @@ internal sealed class ElevationDrawing
         }
 
         DrawReaction(view);
+        parts.AddRange(DeckMovement?.Strip(view) ?? []);
+        parts.AddRange(Displaced?.Parts(view, crowding) ?? []);
+        parts.AddRange(DeckMovement?.Line(view, crowding) ?? []);
         MarkJoints(view);
         parts.AddRange(AxleArrows.Of(Axles, Truss, view, Units, crowding));
         NameJoints(view);
@@ -123,7 +133,7 @@ internal sealed class ElevationDrawing
                     X = at.X + (way.Right * ((box.Width / 2) + distance)),
                     Y = at.Y + (way.Up * ((box.Height / 2) + distance)),
                 });
-            parts.Add(new Text(joint.Name, Back(chosen, view), joint.Name, JointSize, Ink.Black));
+            parts.Add(new Text(joint.Name, Back(chosen, view), joint.Name, JointSize, Ink.Black, OnPaper: Displaced is not null));
         }
     }
 

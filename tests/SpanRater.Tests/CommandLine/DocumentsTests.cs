@@ -22,6 +22,16 @@ public sealed partial class DocumentsTests
     }
 
     [Fact]
+    public void InfluenceLines_EverySentenceQuoted_IsPrinted()
+    {
+        string[] quotes = [.. Read("docs/influence-lines.md").Split('\n').Where(l => l.StartsWith("> ", StringComparison.Ordinal)).Select(l => l[2..])];
+        string printed = Run.Of("influence", Repository.Sample("tansy-weir"), "--explain", "L2U3").Output
+            + Run.Of("roll", Repository.Sample("tansy-weir"), "--vehicle", "EN service vehicle", "--explain", "L2U3").Output;
+        Assert.Equal(7, quotes.Length);
+        Assert.All(quotes, quote => Assert.Contains(quote, printed, StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Readme_PicturesAndPages_AreThere() =>
         Assert.All(
             Link().Matches(Read("README.md")).Select(m => m.Groups["path"].Value).Where(p => !p.Contains("://", StringComparison.Ordinal)),
@@ -47,6 +57,7 @@ public sealed partial class DocumentsTests
     [Theory]
     [InlineData("README.md")]
     [InlineData("docs/learning.md")]
+    [InlineData("docs/influence-lines.md")]
     [InlineData("samples/garrow-landing/README.md")]
     [InlineData("samples/tansy-weir/README.md")]
     [InlineData("samples/hollis-fork/README.md")]

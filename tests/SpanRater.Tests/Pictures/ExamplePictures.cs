@@ -17,6 +17,15 @@ internal static class ExamplePictures
         ["influence diagonal"] = () => Influence(ExampleBridges.KTruss(), "M2U3", DisplayUnits.Us),
         ["influence zero member"] = () => Influence(ExampleBridges.Warren(), "L2U2", DisplayUnits.Si),
         ["influence reaction"] = () => Influence(ExampleBridges.Warren(), "L6 up", DisplayUnits.Si),
+        ["displaced deck diagonal of a K"] = () => Displaced(ExampleBridges.KTruss(), "M2U3", DisplayUnits.Us),
+        ["displaced deck chord"] = () => Displaced(ExampleBridges.Warren(), "U2U3", DisplayUnits.Si),
+        ["displaced deck zero member"] = () => Displaced(ExampleBridges.Warren(), "L2U2", DisplayUnits.Si),
+        ["displaced deck long names"] = () => Displaced(LongNames(), "member-30-xy", DisplayUnits.Us),
+        ["sway queen post"] = () => Sway(new QueenPostTruss(3.6, 3).Build(), ["U1L2", "L1U2"], DisplayUnits.Si),
+        ["sway count right and rank wrong"] = () => Sway(new PrattTruss(6, 5, 5.5).Build(), ["L4U5"], DisplayUnits.Us, new Member("L1U2", "L1", "U2")),
+        ["sway K-truss two ways"] = () => Sway(ExampleBridges.KTruss(), ["M2U3", "M6L5"], DisplayUnits.Us),
+        ["sway loose joint"] = () => Sway(ExampleBridges.Warren(), ["L1U1"], DisplayUnits.Si),
+        ["sway on rollers"] = () => Sway(ExampleBridges.Made([.. ExampleBridges.Warren().Joints.Select(j => j.Support is null ? j : j with { Support = Support.Roller(j.Name == "L0" ? 45 : 135) })], ExampleBridges.Warren().Members), [], DisplayUnits.Si),
         ["influence all Warren"] = () => All(ExampleBridges.Warren(), DisplayUnits.Si),
         ["influence all K-truss"] = () => All(ExampleBridges.KTruss(), DisplayUnits.Us),
         ["influence all long names"] = () => All(LongNames(), DisplayUnits.Us),
@@ -55,6 +64,15 @@ internal static class ExamplePictures
 
     private static Picture Influence(Truss truss, string effect, DisplayUnits units) =>
         InfluencePicture.OfEffect("Influence", ExampleBridges.LinesOf(truss), effect, units);
+
+    private static Picture Displaced(Truss truss, string member, DisplayUnits units) =>
+        DisplacedDeckPicture.Of("Displaced", ExampleBridges.LinesOf(truss), UnitShortening.Of(truss, truss.FindMember(member)!.Value).Value!, units);
+
+    private static Picture Sway(Truss truss, string[] without, DisplayUnits units, params Member[] with)
+    {
+        Truss moving = ExampleBridges.Made(truss.Joints, [.. truss.Members.Where(m => !without.Contains(m.Name)), .. with]);
+        return SwayPicture.Of("Sway", moving, Stability.Of(moving), units);
+    }
 
     private static Picture All(Truss truss, DisplayUnits units) => InfluencePicture.OfAll("All", ExampleBridges.LinesOf(truss), units);
 

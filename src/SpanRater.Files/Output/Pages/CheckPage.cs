@@ -25,15 +25,16 @@ public static class CheckPage
         };
         if (refusal is not null)
         {
-            blocks.Add(new ResultBlock.Paragraph(RefusalWording.Sentence(refusal, truss), Strong: true));
+            blocks.Add(new ResultBlock.Paragraph(RefusalWording.Sentence(refusal, truss, units), Strong: true));
         }
 
         blocks.Add(new ResultBlock.Grid(new ResultTable(
             [new ResultColumn("what"), new ResultColumn("value")],
             [.. facts.Select(f => (IReadOnlyList<object?>)[f.What, f.Value])])));
-        if (findings.All.Count > 0)
+        string[] secondLooks = [.. findings.All.Select(f => f.ToString()), .. stability.WeakGeometry is { } weak ? (string[])[MechanismWording.Of(weak, truss)] : []];
+        if (secondLooks.Length > 0)
         {
-            blocks.Add(new ResultBlock.Items("Worth a second look:", [.. findings.All.Select(f => f.ToString())]));
+            blocks.Add(new ResultBlock.Items("Worth a second look:", secondLooks));
         }
 
         return new ResultPage(
@@ -43,7 +44,7 @@ public static class CheckPage
                 [
                     ["verdict", Word(stability.Verdict)],
                     .. facts.Select(f => (IReadOnlyList<object?>)[f.What, f.Value]),
-                    .. findings.All.Select(f => (IReadOnlyList<object?>)["finding", f.ToString()]),
+                    .. secondLooks.Select(f => (IReadOnlyList<object?>)["finding", f]),
                 ]),
             [],
             json => Write(json, bridge, stability, refusal, findings),
@@ -97,6 +98,14 @@ public static class CheckPage
             facts.Add(("condition number", condition.ToString("0.0", CultureInfo.InvariantCulture)));
         }
 
+        if (s.Movements > 0)
+        {
+            facts.Add(("independent movements", s.Movements.ToString(CultureInfo.InvariantCulture)));
+            facts.Add(("joints that move", string.Join(" ", s.MovingJoints.Select(j => truss.Joints[j].Name))));
+            facts.Add(("members that turn", string.Join(" ", truss.Members.Where((_, m) => s.WaysToMove.Any(w => w.Members.Contains(m))).Select(m => m.Name))));
+            facts.Add(("panels that change shape", string.Join(" ", s.WaysToMove.SelectMany(w => w.Panels).Distinct().Select(p => MechanismWording.Name(p, truss)).DefaultIfEmpty("none"))));
+        }
+
         int rods = truss.Members.Count(m => m.TensionOnly);
         if (rods > 0)
         {
@@ -121,6 +130,7 @@ public static class CheckPage
         json.WriteNumber("rank", s.Rank);
         json.WriteNumberOrNull("condition", s.Condition);
         WriteNames(json, "movingJoints", s.MovingJoints.Select(j => bridge.Truss.Joints[j].Name));
+        MovementFacts.Write(json, bridge.Truss, s);
         WriteNames(json, "redundantAmong", s.StressedMembers.Select(m => bridge.Truss.Members[m].Name));
         WriteNames(json, "panelPoints", bridge.Truss.PanelPoints.Select(p => bridge.Truss.Joints[p].Name));
         WriteNames(json, "cases", bridge.Cases.Select(c => c.Name));
@@ -144,7 +154,7 @@ public static class CheckPage
         json.WriteEndArray();
     }
 
-    private static void WriteNames(Utf8JsonWriter json, string name, IEnumerable<string> names)
+    internal static void WriteNames(Utf8JsonWriter json, string name, IEnumerable<string> names)
     {
         json.WriteStartArray(name);
         foreach (string each in names)

@@ -22,9 +22,9 @@ public static class ForcesPage
         if (!outcome.TryGet(out ForceSolution? solution, out Refusal? refusal))
         {
             return new ResultPage(
-                [title, new ResultBlock.Paragraph(RefusalWording.Sentence(refusal, truss), Strong: true)],
+                [title, new ResultBlock.Paragraph(RefusalWording.Sentence(refusal, truss, units), Strong: true)],
                 new ResultTable(columns, []),
-                [RefusalWording.Sentence(refusal, truss)],
+                [RefusalWording.Sentence(refusal, truss, units)],
                 json =>
                 {
                     WriteHead(json, bridge, loads);

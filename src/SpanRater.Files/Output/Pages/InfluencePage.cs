@@ -19,9 +19,9 @@ public static class InfluencePage
         if (!outcome.TryGet(out InfluenceLines? lines, out Refusal? refusal))
         {
             return new ResultPage(
-                [title, new ResultBlock.Paragraph(RefusalWording.Sentence(refusal, truss), Strong: true)],
+                [title, new ResultBlock.Paragraph(RefusalWording.Sentence(refusal, truss, units), Strong: true)],
                 new ResultTable(columns, []),
-                [RefusalWording.Sentence(refusal, truss)],
+                [RefusalWording.Sentence(refusal, truss, units)],
                 json =>
                 {
                     json.WriteString("bridge", bridge.Name);

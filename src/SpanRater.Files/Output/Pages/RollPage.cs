@@ -39,7 +39,7 @@ public static class RollPage
 
         if (peaks is null)
         {
-            string why = RefusalWording.Sentence(result.Refusal!, truss);
+            string why = RefusalWording.Sentence(result.Refusal!, truss, units);
             blocks.Add(new ResultBlock.Paragraph(why, Strong: true));
             return new ResultPage(blocks, new ResultTable(Columns, []), [why], json => WriteRefused(json, bridge, result), IsAnswer: false);
         }

@@ -75,7 +75,7 @@ public static class VehiclesPage
     /// <summary>A vehicle in one line: weight, axles, spacings, gauge.</summary>
     /// <param name="vehicle">The vehicle.</param>
     /// <param name="units">The units to show.</param>
-    internal static string Describe(Vehicle vehicle, DisplayUnits units)
+    public static string Describe(Vehicle vehicle, DisplayUnits units)
     {
         string force = units.Symbol(Quantity.Force), length = units.Symbol(Quantity.Length);
         string spacings = vehicle.Train.Gaps.Count == 0 ? "one axle" : $"spacings {Gaps(vehicle, units)} {length}";
