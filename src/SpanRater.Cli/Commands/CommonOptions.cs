@@ -16,8 +16,11 @@ internal sealed class CommonOptions
         DefaultValueFactory = _ => [],
     };
 
-    public CommonOptions()
+    private readonly bool withCatalogue;
+
+    public CommonOptions(bool withCatalogue = true)
     {
+        this.withCatalogue = withCatalogue;
         format.AcceptOnlyFromAmong("text", "markdown", "csv", "json");
         units.AcceptOnlyFromAmong("us", "si");
     }
@@ -27,7 +30,10 @@ internal sealed class CommonOptions
         command.Add(format);
         command.Add(units);
         command.Add(output);
-        command.Add(catalogue);
+        if (withCatalogue)
+        {
+            command.Add(catalogue);
+        }
     }
 
     public IReadOnlyList<string> CataloguesIn(ParseResult parsed) => parsed.GetValue(catalogue)!;

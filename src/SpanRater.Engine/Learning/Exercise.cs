@@ -28,8 +28,8 @@ public sealed record Exercise
     /// <summary>The seed from which it was made.</summary>
     public required int Seed { get; init; }
 
-    /// <summary>The form and its measures.</summary>
-    public required TrussForm Form { get; init; }
+    /// <summary>The measures of the form.</summary>
+    public required FormMeasures Measures { get; init; }
 
     /// <summary>The truss.</summary>
     public required Truss Truss { get; init; }

@@ -10,7 +10,7 @@ public sealed class ExerciseMaker
     private readonly int seed;
     private readonly ExerciseUnits units;
     private readonly MersenneTwister random;
-    private readonly TrussForm form;
+    private readonly FormMeasures measures;
     private readonly Truss truss;
 
     private ExerciseMaker(FormKind kind, ExerciseLevel level, int seed, ExerciseUnits units)
@@ -22,8 +22,8 @@ public sealed class ExerciseMaker
 
         // The generator of the numerics package keeps its numbers from one version of the platform to the next.
         random = new MersenneTwister(seed);
-        form = FriendlyForm.Of(kind, level, units, random);
-        truss = form.Build();
+        measures = FriendlyForm.Of(kind, level, units, random);
+        truss = kind.Make(measures).Build();
     }
 
     /// <summary>Makes an exercise, or says why the truss cannot be solved or why its two solutions differ.</summary>
@@ -145,7 +145,7 @@ public sealed class ExerciseMaker
             Kind = kind,
             Level = level,
             Seed = seed,
-            Form = form,
+            Measures = measures,
             Truss = truss,
             Loads = loads,
             Train = train,
@@ -197,7 +197,7 @@ public sealed class ExerciseMaker
     {
         int[] inner = [.. truss.PanelPoints.Skip(1).SkipLast(1)];
         int count = Math.Min(inner.Length, level == ExerciseLevel.Easy ? 1 + random.Next(2) : 2 + random.Next(2));
-        int part = form.Panels * (units.ForceScale >= 60 ? 5 : 1);
+        int part = measures.Panels * (units.ForceScale >= 60 ? 5 : 1);
         var loads = new List<JointLoad>();
         foreach (int joint in Some(inner, count).Order())
         {

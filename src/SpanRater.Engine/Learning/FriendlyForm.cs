@@ -10,21 +10,21 @@ internal static class FriendlyForm
 
     private static readonly int[] Usual = [4, 5, 6, 8];
 
-    /// <summary>A form of that kind.</summary>
-    public static TrussForm Of(FormKind kind, ExerciseLevel level, ExerciseUnits units, RandomSource random)
+    /// <summary>Measures for a form of that kind.</summary>
+    public static FormMeasures Of(FormKind kind, ExerciseLevel level, ExerciseUnits units, RandomSource random)
     {
         int panels = PanelsOf(kind, random);
         (double panel, double height)[] measures = [.. Measures(kind, units)];
         (double length, double rise) = measures[random.Next(measures.Length)];
         double[] heights = kind.TakesHeights ? Heights(panels, length, rise, units, random) : [rise];
         bool isDeckTruss = kind.TakesDeck && level != ExerciseLevel.Easy && random.Next(3) == 0;
-        return kind.Make(new FormMeasures(
+        return new FormMeasures(
             panels,
             length * units.Length,
             [.. heights.Select(h => h * units.Length)],
             isDeckTruss ? DeckChord.Top : DeckChord.Bottom,
             kind.UsualCentre,
-            kind.TakesSubDiagonal && random.Next(2) == 0 ? SubDiagonal.Tie : SubDiagonal.Strut));
+            kind.TakesSubDiagonal && random.Next(2) == 0 ? SubDiagonal.Tie : SubDiagonal.Strut);
     }
 
     // Few enough to be worked by hand.

@@ -44,6 +44,9 @@ internal sealed class ElevationDrawing
     /// <summary>The axles that stand on the deck; empty for none.</summary>
     public IReadOnlyList<AxleEffect> Axles { get; init; } = [];
 
+    /// <summary>Weights on joints; empty for none.</summary>
+    public IReadOnlyList<JointLoad> Loads { get; init; } = [];
+
     /// <summary>Draws it.</summary>
     public Elevation Draw()
     {
@@ -54,7 +57,8 @@ internal sealed class ElevationDrawing
         double scale = Math.Min(right > left ? room / (right - left) : double.MaxValue, top > bottom ? TallestTruss / (top - bottom) : double.MaxValue);
         double below = SupportSymbol.Depth + (Dimensioned ? Dimensions.Below : 0);
         double deckTop = Axles.Count == 0 ? 0 : ((DeckLine.HeightOf(Truss) - top) * scale) + AxleArrows.Height;
-        double above = Math.Max(Reaction is null ? 38 : 60, deckTop);
+        bool loadedAbove = Loads.Any(l => LoadArrows.IsAbove(Truss.Joints[Truss.FindJoint(l.Joint)!.Value], Truss));
+        double above = Math.Max(loadedAbove ? LoadArrows.Above : Reaction is null ? 38 : 60, deckTop);
 
         var view = new View(
             left - ((Beside + ((room - ((right - left) * scale)) / 2)) / scale),
@@ -77,6 +81,7 @@ internal sealed class ElevationDrawing
 
         DrawReaction(view);
         MarkJoints(view);
+        parts.AddRange(LoadArrows.Of(Loads, Truss, view, Units, crowding));
         parts.AddRange(AxleArrows.Of(Axles, Truss, view, Units, crowding));
         NameJoints(view);
         LabelMembers(view);
