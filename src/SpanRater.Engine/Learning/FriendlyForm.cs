@@ -14,7 +14,7 @@ internal static class FriendlyForm
     public static FormMeasures Of(FormKind kind, ExerciseLevel level, ExerciseUnits units, RandomSource random)
     {
         int panels = PanelsOf(kind, random);
-        (double panel, double height)[] measures = [.. Measures(kind, units)];
+        (double panel, double height)[] measures = [.. Measures(kind, panels, units)];
         (double length, double rise) = measures[random.Next(measures.Length)];
         double[] heights = kind.TakesHeights ? Heights(panels, length, rise, units, random) : [rise];
         bool isDeckTruss = kind.TakesDeck && level != ExerciseLevel.Easy && random.Next(3) == 0;
@@ -42,7 +42,7 @@ internal static class FriendlyForm
     }
 
     // Panel and height, in units of length, within what such bridges have: every multiple of every slope.
-    private static IEnumerable<(double Panel, double Height)> Measures(FormKind kind, ExerciseUnits units)
+    private static IEnumerable<(double Panel, double Height)> Measures(FormKind kind, int number, ExerciseUnits units)
     {
         // How many panels the run of a sloping member spans, and how many heights its rise.
         (double panels, double heights) = kind.Key switch
@@ -58,7 +58,7 @@ internal static class FriendlyForm
             {
                 double panel = run * k * units.LengthStep / panels, height = rise * k * units.LengthStep / heights;
                 double metres = panel * units.Length, ratio = height / panel;
-                if (metres is >= 2.4 and <= 8 && ratio is >= 0.4 and <= 3 && height * units.Length is >= 1.5 and <= 16 && panel % units.LengthStep == 0)
+                if (metres is >= 2.4 and <= 8 && ratio is >= 0.4 and <= 3 && number * panel / height is >= 1.5 and <= 10 && height * units.Length is >= 1.5 and <= 16 && panel % units.LengthStep == 0)
                 {
                     yield return (panel, height);
                 }

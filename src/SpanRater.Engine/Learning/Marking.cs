@@ -8,7 +8,7 @@ public sealed record FittingMistake(IReadOnlyList<MistakenValue> Mistakes);
 /// <param name="IsRight">True where it is the right value within the tolerance.</param>
 /// <param name="Tolerance">How far it may be from the right value [N; - for an ordinate].</param>
 /// <param name="Fits">For a wrong answer: every mistake that gives its number; empty where none is known.</param>
-public sealed record Mark(bool IsRight, double Tolerance, IReadOnlyList<FittingMistake> Fits);
+public sealed record AnswerMark(bool IsRight, double Tolerance, IReadOnlyList<FittingMistake> Fits);
 
 /// <summary>Marks answers against the key, and recognises the usual mistakes by the numbers that they give.</summary>
 public static class Marking
@@ -40,13 +40,13 @@ public static class Marking
     /// <param name="right">The right value [same].</param>
     /// <param name="isForce">True where units can have been mixed.</param>
     /// <param name="mistakes">What the usual mistakes give.</param>
-    public static Mark Of(double answer, double rounding, double right, bool isForce, IReadOnlyList<MistakenValue> mistakes)
+    public static AnswerMark Of(double answer, double rounding, double right, bool isForce, IReadOnlyList<MistakenValue> mistakes)
     {
         ArgumentNullException.ThrowIfNull(mistakes);
         double tolerance = Tolerance(right, rounding);
         if (Math.Abs(answer - right) <= tolerance)
         {
-            return new Mark(true, tolerance, []);
+            return new AnswerMark(true, tolerance, []);
         }
 
         FittingMistake[] single =
@@ -56,7 +56,7 @@ public static class Marking
         ];
         if (single.Length > 0)
         {
-            return new Mark(false, tolerance, single);
+            return new AnswerMark(false, tolerance, single);
         }
 
         // Two at once: any of them with a wrong sense or a wrong unit.
@@ -67,7 +67,7 @@ public static class Marking
             .. plain.Where(m => turned is not null && m.Value != 0 && Is(-m.Value)).Select(m => new FittingMistake([m, turned!])),
             .. mistakes.SelectMany(m => Units(m.Value).Where(u => Is(u.Value)).Select(u => new FittingMistake([m, u]))),
         ];
-        return new Mark(false, tolerance, pairs);
+        return new AnswerMark(false, tolerance, pairs);
 
         bool Is(double value) => Math.Abs(answer - value) <= (value == 0 ? Part * Math.Abs(right) : Tolerance(value, rounding));
 

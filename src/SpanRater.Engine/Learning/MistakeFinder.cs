@@ -100,10 +100,18 @@ internal sealed class MistakeFinder(Truss truss, JointWork fromLeft, JointWork f
 
     private void AddWork(List<MistakenValue> found, int member, double right, Func<JointWork, IEnumerable<MistakenValue>> mistakes)
     {
-        foreach (MistakenValue value in mistakes(fromLeft).Concat(mistakes(fromRight)))
+        int left = StepsTo(fromLeft), fromTheRight = StepsTo(fromRight);
+        foreach ((JointWork work, int steps) in ((JointWork, int)[])[(fromLeft, left), (fromRight, fromTheRight)])
         {
-            Add(found, right, value.Mistake, value.Where, value.Value);
+            // Nobody works from the far end to a member near this one; a section is often taken with the far part, though.
+            bool isFar = steps > Math.Min(left, fromTheRight) + 4;
+            foreach (MistakenValue value in mistakes(work).Where(m => !isFar || m.Mistake == Mistake.ReactionLeftOut))
+            {
+                Add(found, right, value.Mistake, value.Where, value.Value);
+            }
         }
+
+        int StepsTo(JointWork work) => work.Steps.TakeWhile(s => !s.Found.Contains(member)).Count();
 
         (double x, double y) = fromLeft.Direction(member, truss.FromJoint(member));
         if (x != 0 && y != 0)

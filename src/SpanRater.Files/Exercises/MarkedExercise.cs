@@ -4,7 +4,7 @@ namespace SpanRater.Files;
 /// <param name="Key">The question and its key.</param>
 /// <param name="Answer">The answer; null where there is none.</param>
 /// <param name="Mark">Its mark; null where there is no answer.</param>
-public sealed record MarkedAnswer(KeyEntry Key, LearnerAnswer? Answer, Mark? Mark);
+public sealed record MarkedAnswer(KeyEntry Key, LearnerAnswer? Answer, AnswerMark? Mark);
 
 /// <summary>Answers marked against a key.</summary>
 /// <param name="Answers">One a question, in the order of the key.</param>

@@ -24,7 +24,7 @@ internal static class LoadArrows
             bool above = IsAbove(joint, truss);
             var at = new DrawingPoint(joint.X, joint.Y);
             double tail = above ? 56 : -8, head = above ? 8 : -48;
-            string shows = $"load {load.Joint}", words = Figures.Force(-load.Up, units);
+            string shows = $"load {load.Joint}", words = $"{Figures.OnAxis(units.From(Quantity.Force, -load.Up))} {units.Symbol(Quantity.Force)}";
             yield return new Stroke(shows, [view.Moved(at, 0, tail), view.Moved(at, 0, head + 12)], Ink.Black, 3);
             yield return new Area(shows, [view.Moved(at, 0, head), view.Moved(at, -6, head + 14), view.Moved(at, 6, head + 14)], Ink.Black);
             DrawingPoint text = view.Moved(at, 0, above ? 68 : -62);

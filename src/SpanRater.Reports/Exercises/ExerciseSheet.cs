@@ -25,7 +25,11 @@ public static class ExerciseSheet
                 + (moving ? "The floor spans simply from panel point to panel point." : "The loads are weights at panel points.")),
             new ResultBlock.Figure(moving ? "The truss" : "The truss and its loads", FigureFile),
         };
-        if (moving)
+        if (!moving)
+        {
+            blocks.Add(new ResultBlock.Paragraph($"Loads: {string.Join(", ", exercise.Loads.Loads.Select(l => $"{Whole(units.From(Quantity.Force, -l.Up))} {units.Symbol(Quantity.Force)} at {l.Joint}"))}."));
+        }
+        else
         {
             blocks.Add(new ResultBlock.Paragraph("This train crosses, once in each direction, with its whole weight on the one truss; no impact."));
             blocks.Add(TrainTable(exercise.Train!));
@@ -63,6 +67,8 @@ public static class ExerciseSheet
 
     private static string UnitWords(ExerciseQuestion question, DisplayUnits units) =>
         ExerciseTables.UnitOf(question, units) is { Length: > 0 } unit ? unit : "none: force per force";
+
+    private static string Whole(double force) => ResultTable.Figure(force, 0);
 
     private static string Number(int index) => (index + 1).ToString(CultureInfo.InvariantCulture);
 }
