@@ -19,6 +19,9 @@ public static class Marking
     /// <summary>The rounding of the digits given excuses no more than this part of the right value [-].</summary>
     public const double MostRounding = 0.05;
 
+    /// <summary>An answer below this part of the right value is a zero, and no small number [-].</summary>
+    private const double Zero = 1e-4;
+
     private const double Kip = 4_448.2216152605;
 
     private static readonly (Mistake Mistake, double Factor)[] Factors =
@@ -69,7 +72,7 @@ public static class Marking
         ];
         return new AnswerMark(false, tolerance, pairs);
 
-        bool Is(double value) => Math.Abs(answer - value) <= (value == 0 ? Part * Math.Abs(right) : Tolerance(value, rounding));
+        bool Is(double value) => Math.Abs(answer - value) <= (value == 0 ? Zero * Math.Abs(right) : Tolerance(value, rounding));
 
         IEnumerable<MistakenValue> Units(double value) =>
             isForce && value != 0 ? Factors.Select(f => new MistakenValue(f.Mistake, null, value * f.Factor)) : [];
