@@ -46,7 +46,7 @@ public sealed record Exercise
     /// <summary>The forces of all members under the loads, joint by joint [N]; none at the hard level.</summary>
     public required IReadOnlyList<double> KeyForces { get; init; }
 
-    /// <summary>The steps of the work, joint by joint.</summary>
+    /// <summary>The steps of the work, joint by joint, from the end that comes sooner to the last member asked for.</summary>
     public required IReadOnlyList<JointStep> Steps { get; init; }
 
     /// <summary>Ordinates of each asked member at the panel points, joint by joint [-]; empty but at the hard level.</summary>

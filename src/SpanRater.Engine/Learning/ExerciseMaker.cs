@@ -52,8 +52,13 @@ public sealed class ExerciseMaker
         }
 
         var mistakes = new MistakeFinder(truss, fromLeft, fromRight);
-        return level == ExerciseLevel.Hard ? MakeMoving(system, route, fromLeft, mistakes) : MakeStatic(system, route, fromLeft, mistakes);
+        Outcome<Exercise> made = level == ExerciseLevel.Hard ? MakeMoving(system, route, fromLeft, mistakes) : MakeStatic(system, route, fromLeft, mistakes);
+        return made.Value is { } exercise && LastStep(exercise, fromRight.Steps) < LastStep(exercise, fromLeft.Steps) ? exercise with { Steps = fromRight.Steps } : made;
     }
+
+    // The step after which every asked member is known.
+    private static int LastStep(Exercise exercise, IReadOnlyList<JointStep> steps) =>
+        exercise.Items.Where(i => i.Question.Member is not null).Max(i => steps.TakeWhile(s => !s.Found.Contains(exercise.Truss.FindMember(i.Question.Member!)!.Value)).Count());
 
     private Outcome<Exercise> MakeStatic(DeterminateTruss system, JointRoute route, JointWork work, MistakeFinder mistakes)
     {

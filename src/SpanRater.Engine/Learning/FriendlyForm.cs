@@ -58,7 +58,7 @@ internal static class FriendlyForm
             {
                 double panel = run * k * units.LengthStep / panels, height = rise * k * units.LengthStep / heights;
                 double metres = panel * units.Length, ratio = height / panel;
-                if (metres is >= 2.4 and <= 8 && ratio is >= 0.4 and <= 3 && number * panel / height is >= 1.5 and <= 10 && height * units.Length is >= 1.5 and <= 16 && panel % units.LengthStep == 0)
+                if (metres is >= 2.4 and <= 8 && ratio is >= 0.4 and <= 3 && number * panel / height >= (number <= 3 ? 1.5 : 3.5) && number * panel / height <= 10 && height * units.Length is >= 1.5 and <= 16 && panel % units.LengthStep == 0)
                 {
                     yield return (panel, height);
                 }

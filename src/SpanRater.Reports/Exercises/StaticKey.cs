@@ -62,13 +62,18 @@ internal sealed class StaticKey(Exercise exercise, DisplayUnits units)
         }
         else
         {
-            yield return new ResultBlock.Paragraph("Sum of forces to the right, and upward:");
-            foreach ((string text, string tex, double x, double y) in ((string, string, double, double)[])[("→", "\\rightarrow", 1, 0), ("↑", "\\uparrow", 0, 1)])
+            // One unknown takes one equation: the one in which it has the larger part.
+            (double partX, double partY) = Direction(step.Found[0], step.Joint);
+            bool right = step.Found.Count == 2 || Math.Abs(partX) >= Math.Abs(partY), up = step.Found.Count == 2 || !right;
+            yield return new ResultBlock.Paragraph(right && up ? "Sum of forces to the right, and upward:" : right ? "Sum of forces to the right:" : "Sum of forces upward:");
+            if (right)
             {
-                if (Terms(step, known, x, y).Any(t => t.IsUnknown))
-                {
-                    yield return Sum(step, known, text, tex, x, y);
-                }
+                yield return Sum(step, known, "→", "\\rightarrow", 1, 0);
+            }
+
+            if (up)
+            {
+                yield return Sum(step, known, "↑", "\\uparrow", 0, 1);
             }
         }
 
@@ -100,12 +105,12 @@ internal sealed class StaticKey(Exercise exercise, DisplayUnits units)
             bool isOne = size == "1";
             if (!known.Contains(member))
             {
-                yield return new Term($"{sign} {(isOne ? "" : size + " ")}{name}", $"{Tex(sign)} {(isOne ? "" : size + "\\,")}S_{{{name}}}", true);
+                yield return new Term($"{sign} {(isOne ? "" : size + " ")}{name}", $"{Tex(sign)} {(isOne ? "" : size + "\\,")}S_{{{name}}}");
             }
-            else if (exercise.KeyForces[member] != 0)
+            else if (Rounded(exercise.KeyForces[member]) != 0)
             {
                 string force = Force(exercise.KeyForces[member]), set = force.StartsWith('-') ? $"({force.Replace('-', '−')})" : force;
-                yield return new Term(isOne ? $"{sign} {set}" : $"{sign} {size} × {set}", isOne ? $"{Tex(sign)} {Tex(set)}" : $"{Tex(sign)} {size} \\cdot {Tex(set)}", false);
+                yield return new Term(isOne ? $"{sign} {set}" : $"{sign} {size} × {set}", isOne ? $"{Tex(sign)} {Tex(set)}" : $"{Tex(sign)} {size} \\cdot {Tex(set)}");
             }
         }
 
@@ -116,7 +121,7 @@ internal sealed class StaticKey(Exercise exercise, DisplayUnits units)
             if (Math.Abs(value) > 1e-6)
             {
                 string sign = value < 0 ? "−" : "+";
-                yield return new Term($"{sign} {Force(Math.Abs(value))}", $"{Tex(sign)} {Force(Math.Abs(value))}", false);
+                yield return new Term($"{sign} {Force(Math.Abs(value))}", $"{Tex(sign)} {Force(Math.Abs(value))}");
             }
         }
     }
@@ -152,5 +157,5 @@ internal sealed class StaticKey(Exercise exercise, DisplayUnits units)
         return text.StartsWith("+ ", StringComparison.Ordinal) ? text[2..] : text;
     }
 
-    private readonly record struct Term(string Text, string Tex, bool IsUnknown);
+    private readonly record struct Term(string Text, string Tex);
 }
