@@ -16,11 +16,11 @@ internal sealed class CommonOptions
         DefaultValueFactory = _ => [],
     };
 
-    private readonly bool withCatalogue;
+    private readonly bool isOfBridges;
 
-    public CommonOptions(bool withCatalogue = true)
+    public CommonOptions(bool isOfBridges = true)
     {
-        this.withCatalogue = withCatalogue;
+        this.isOfBridges = isOfBridges;
         format.AcceptOnlyFromAmong("text", "markdown", "csv", "json");
         units.AcceptOnlyFromAmong("us", "si");
     }
@@ -28,9 +28,13 @@ internal sealed class CommonOptions
     public void AddTo(Command command)
     {
         command.Add(format);
-        command.Add(units);
+        if (isOfBridges)
+        {
+            command.Add(units);
+        }
+
         command.Add(output);
-        if (withCatalogue)
+        if (isOfBridges)
         {
             command.Add(catalogue);
         }

@@ -51,7 +51,7 @@ internal static class ExerciseCommand
 
     private static Command Check(Surroundings surroundings)
     {
-        var common = new CommonOptions(withCatalogue: false);
+        var common = new CommonOptions(isOfBridges: false);
         var answers = new Argument<string>("ANSWERS") { Description = "The filled-in answers.csv.", HelpName = "ANSWERS.csv" };
         var key = new Option<string?>("--key") { Description = "The key. Unset: key.csv beside the answers.", HelpName = "FILE" };
         var command = new Command("check", "Mark answers, and say what the wrong ones look like.") { answers, key };
