@@ -134,15 +134,9 @@ public sealed class ExerciseMaker
     private Outcome<Exercise> Checked(
         List<ExerciseItem> items, LoadCase loads, AxleTrain? train, IReadOnlyList<Reaction> reactions, double[] keyForces, JointWork work, Dictionary<string, IReadOnlyList<double>> ordinates)
     {
-        double scale = items.Max(i => Math.Abs(i.Answer));
-        foreach (ExerciseItem item in items)
+        if (Difference(items) is { } differ)
         {
-            // Written so that NaN counts as a difference.
-            double difference = Math.Abs(item.Answer - item.Key);
-            if (!(difference <= ForceSolution.RouteLimit * (item.Question.Quantity == AskedQuantity.Ordinate ? 1 : scale)))
-            {
-                return new Refusal.RoutesDiffer(item.Question.Member ?? item.Question.Joint, difference / scale);
-            }
+            return differ;
         }
 
         return new Exercise
@@ -160,6 +154,23 @@ public sealed class ExerciseMaker
             KeyOrdinates = ordinates,
             Items = items,
         };
+    }
+
+    /// <summary>Where the two routes to an answer differ by more than 1e-9 of the largest; null where they agree.</summary>
+    internal static Refusal.RoutesDiffer? Difference(IReadOnlyList<ExerciseItem> items)
+    {
+        double scale = items.Max(i => Math.Abs(i.Answer));
+        foreach (ExerciseItem item in items)
+        {
+            // An ordinate is compared with 1, a unit load. Written so that NaN counts as a difference.
+            double against = item.Question.Quantity == AskedQuantity.Ordinate ? 1 : scale, difference = Math.Abs(item.Answer - item.Key) / against;
+            if (!(difference <= ForceSolution.RouteLimit))
+            {
+                return new Refusal.RoutesDiffer(item.Question.Member ?? item.Question.Joint, difference);
+            }
+        }
+
+        return null;
     }
 
     // Easy: of what is found first, from either end. Else: one of each sort of inner member, the top chord first, for its slope.

@@ -69,7 +69,7 @@ public sealed class FormOptionsReader
             truss = Truss.Create(truss.Joints, [.. truss.Members.Select(m => m with { Area = area })]).Truss!;
         }
 
-        var bridge = new NewBridge(kind, measures, truss, "", options.Pony, Cases(truss, dead, wearing), units);
+        var bridge = new NewBridge(kind, measures, truss, Stability.Of(truss), "", options.Pony, Cases(truss, dead, wearing), units);
         return bridge with { Name = name ?? bridge.UsualName };
     }
 

@@ -6,6 +6,7 @@ namespace SpanRater.Files;
 /// <param name="Kind">The form.</param>
 /// <param name="Measures">Its measures.</param>
 /// <param name="Truss">The truss.</param>
+/// <param name="Stability">Its count and rank.</param>
 /// <param name="Name">Name of the bridge.</param>
 /// <param name="IsPony">True where it is called a pony truss.</param>
 /// <param name="Cases">DC and DW, as far as given.</param>
@@ -14,6 +15,7 @@ public sealed record NewBridge(
     FormKind Kind,
     FormMeasures Measures,
     Truss Truss,
+    Stability Stability,
     string Name,
     bool IsPony,
     IReadOnlyList<LoadCase> Cases,
@@ -36,18 +38,18 @@ public sealed record NewBridge(
                 remarks.Add("A pony truss has no bracing overhead: posts and floorbeams alone keep its top chord from buckling sideways. The forces know nothing of that: the compression capacity of the top chord must have it in.");
             }
 
-            Stability stability = Stability.Of(Truss);
             string[] rods = [.. Truss.Members.Where(m => m.TensionOnly).Select(m => m.Name)];
-            if (stability.Verdict == StabilityVerdict.Mechanism)
+            if (Stability.Verdict == StabilityVerdict.Mechanism)
             {
                 remarks.Add("With its centre panel open it is a mechanism, held up in practice by the stiffness of its chords: no forces can be given.");
             }
             else if (rods.Length > 0)
             {
-                remarks.Add($"{string.Join(" and ", rods)} only pull: which of them acts depends on the load.");
+                bool weighs = Cases.Any(c => c.Name == Bridge.ComponentsCase);
+                remarks.Add($"{string.Join(" and ", rods)} only pull: which of them acts depends on dead and live load together{(weighs ? "" : $", so that {BridgeFolder.LoadsFile} needs the dead load first")}.");
             }
 
-            if (Measures.Area is { } area && stability.Redundancy > rods.Length / 2)
+            if (Measures.Area is { } area && Stability.Redundancy > rods.Length / 2)
             {
                 remarks.Add($"Redundant: how its two webs share a load depends on areas. Every member has the one area that was given, {AreaText(area)}: put the real ones into {BridgeFolder.MembersFile}.");
             }

@@ -59,7 +59,7 @@ public static class ExerciseSheet
     /// <param name="exercise">The exercise.</param>
     /// <param name="units">Its units.</param>
     internal static NewBridge Bridge(Exercise exercise, DisplayUnits units) => new(
-        exercise.Kind, exercise.Measures, exercise.Truss, TitleOf(exercise), IsPony: false, exercise.Loads.Loads.Count == 0 ? [] : [exercise.Loads], units);
+        exercise.Kind, exercise.Measures, exercise.Truss, Stability.Of(exercise.Truss), TitleOf(exercise), IsPony: false, exercise.Loads.Loads.Count == 0 ? [] : [exercise.Loads], units);
 
     private static ResultBlock.Grid TrainTable(AxleTrain train) => new(new ResultTable(
         [new("axle, from the front"), new("load", Quantity.Force, 0), new("behind the axle ahead", Quantity.Length, 1)],

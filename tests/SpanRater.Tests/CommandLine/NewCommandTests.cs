@@ -75,7 +75,7 @@ public sealed class NewCommandTests : IDisposable
     {
         string[] measures = ["--form", "pratt", "--span", "80 ft", "--panels", "5", "--height", "20 ft"];
         Assert.Contains("With its centre panel open it is a mechanism", Run.Of(["new", Folder, .. measures, "--centre", "open"]).Output, StringComparison.Ordinal);
-        Assert.Contains("U2L3 and L2U3 only pull: which of them acts depends on the load.", Run.Of(["new", Folder + "2", .. measures, "--centre", "crossed"]).Output, StringComparison.Ordinal);
+        Assert.Contains("U2L3 and L2U3 only pull: which of them acts depends on dead and live load together, so that loads.csv needs the dead load first.", Run.Of(["new", Folder + "2", .. measures, "--centre", "crossed"]).Output, StringComparison.Ordinal);
     }
 
     [Fact]

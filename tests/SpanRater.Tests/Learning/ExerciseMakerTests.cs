@@ -101,6 +101,17 @@ public class ExerciseMakerTests
         Assert.Contains(post.Mistakes, m => m.Mistake == Mistake.SenseFlipped && m.Value == -post.Key);
     }
 
+    [Theory]
+    [InlineData(1e-10, false)]
+    [InlineData(1e-8, true)]
+    [InlineData(double.NaN, true)]
+    public void Difference_OfTheTwoRoutes_RefusesTheExercise(double difference, bool refused)
+    {
+        var question = new ExerciseQuestion(AskedQuantity.MemberForce, "U1L2", null, null);
+        Refusal.RoutesDiffer? differ = ExerciseMaker.Difference([new(question, 1_000, 1_000 * (1 + difference), null, [])]);
+        Assert.Equal(refused ? "U1L2" : null, differ?.Member);
+    }
+
     private static double Solve(Exercise exercise, ExerciseQuestion question)
     {
         Truss truss = exercise.Truss;

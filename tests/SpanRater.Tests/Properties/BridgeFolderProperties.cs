@@ -5,7 +5,7 @@ namespace SpanRater.Tests;
 /// <summary>What is written of a truss is read back as the same truss.</summary>
 public class BridgeFolderProperties
 {
-    private const int Cases = 100;
+    private const int Cases = 60;
 
     [Fact]
     public void Files_OfRandomForms_ReadBackAsTheSameTrussWithTheSameLines()

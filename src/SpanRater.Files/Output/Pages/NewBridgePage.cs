@@ -22,7 +22,7 @@ public static class NewBridgePage
             new ResultBlock.Paragraph(bridge.Description),
         };
         blocks.AddRange(bridge.Remarks.Select(r => new ResultBlock.Paragraph(r)));
-        blocks.Add(new ResultBlock.Paragraph(RefusalWording.Count(Stability.Of(bridge.Truss))));
+        blocks.Add(new ResultBlock.Paragraph(RefusalWording.Count(bridge.Stability)));
         blocks.Add(new ResultBlock.Items($"Written to {folder}:", [.. files.Select(f => f.Name)]));
         blocks.Add(new ResultBlock.Items(
             "Next:",
