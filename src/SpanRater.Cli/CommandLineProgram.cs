@@ -61,6 +61,8 @@ public static class CommandLineProgram
         root.Add(DeflectCommand.Make(surroundings));
         root.Add(FrequencyCommand.Make(surroundings));
         root.Add(VehiclesCommand.Make(surroundings));
+        root.Add(NewCommand.Make(surroundings));
+        root.Add(ExerciseCommand.Make(surroundings));
         root.Add(CompletionCommand.Make(surroundings));
         return root;
     }

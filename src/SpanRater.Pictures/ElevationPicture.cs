@@ -9,7 +9,8 @@ public static class ElevationPicture
     /// <param name="title">Title, such as the bridge's name.</param>
     /// <param name="truss">The truss; it need not be able to stand.</param>
     /// <param name="units">Units shown.</param>
-    public static Picture Of(string title, Truss truss, DisplayUnits units)
+    /// <param name="loads">Weights on joints, drawn as arrows; null for none.</param>
+    public static Picture Of(string title, Truss truss, DisplayUnits units, LoadCase? loads = null)
     {
         ArgumentNullException.ThrowIfNull(title);
         ArgumentNullException.ThrowIfNull(truss);
@@ -23,6 +24,7 @@ public static class ElevationPicture
             Width = Sheet.InnerWidth,
             LabelOf = m => truss.Members[m].Name,
             Dimensioned = true,
+            Loads = loads?.Loads ?? [],
         }.Draw();
         sheet.Place(elevation.Drawing);
         sheet.Space(8);

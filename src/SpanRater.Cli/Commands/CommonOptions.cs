@@ -16,8 +16,11 @@ internal sealed class CommonOptions
         DefaultValueFactory = _ => [],
     };
 
-    public CommonOptions()
+    private readonly bool isOfBridges;
+
+    public CommonOptions(bool isOfBridges = true)
     {
+        this.isOfBridges = isOfBridges;
         format.AcceptOnlyFromAmong("text", "markdown", "csv", "json");
         units.AcceptOnlyFromAmong("us", "si");
     }
@@ -25,9 +28,16 @@ internal sealed class CommonOptions
     public void AddTo(Command command)
     {
         command.Add(format);
-        command.Add(units);
+        if (isOfBridges)
+        {
+            command.Add(units);
+        }
+
         command.Add(output);
-        command.Add(catalogue);
+        if (isOfBridges)
+        {
+            command.Add(catalogue);
+        }
     }
 
     public IReadOnlyList<string> CataloguesIn(ParseResult parsed) => parsed.GetValue(catalogue)!;

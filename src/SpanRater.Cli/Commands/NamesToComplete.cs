@@ -2,7 +2,7 @@ using SpanRater.Files;
 
 namespace SpanRater.Cli.Commands;
 
-/// <summary>The names that a shell may complete: bridge folders, members, load cases, vehicles. Never fails: no name is better than a message.</summary>
+/// <summary>The names that a shell may complete: bridge folders, members, load cases, vehicles, forms of truss. Never fails: no name is better than a message.</summary>
 internal static class NamesToComplete
 {
     /// <summary>Folders that hold a bridge, or may lead to one, below what was typed.</summary>
@@ -32,6 +32,8 @@ internal static class NamesToComplete
         string.IsNullOrWhiteSpace(folder) || !Directory.Exists(folder)
             ? Catalogue.Shipped(new FindingList()).Names
             : BridgeFolder.Read(folder, []).Catalogue.Names;
+
+    public static IEnumerable<string> Forms() => FormKind.All.Select(k => k.Key);
 
     private static Bridge? Read(string? folder) =>
         string.IsNullOrWhiteSpace(folder) || !Directory.Exists(folder) ? null : BridgeFolder.Read(folder, []).Bridge;

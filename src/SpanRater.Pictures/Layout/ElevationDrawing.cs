@@ -50,6 +50,9 @@ internal sealed class ElevationDrawing
     /// <summary>How far the deck rises and sinks, drawn over it; null where that is not shown.</summary>
     public DeckMovement? DeckMovement { get; init; }
 
+    /// <summary>Weights on joints; empty for none.</summary>
+    public IReadOnlyList<JointLoad> Loads { get; init; } = [];
+
     /// <summary>Draws it.</summary>
     public Elevation Draw()
     {
@@ -61,7 +64,8 @@ internal sealed class ElevationDrawing
         double scale = Math.Min(right > left ? room / (right - left) : double.MaxValue, top > bottom ? TallestTruss / (top - bottom) : double.MaxValue);
         double below = SupportSymbol.Depth + (Dimensioned ? Dimensions.Below : 0);
         double deckTop = Axles.Count == 0 ? 0 : ((DeckLine.HeightOf(Truss) - top) * scale) + AxleArrows.Height;
-        double above = Math.Max(Reaction is null ? 38 : 60, deckTop);
+        bool loadedAbove = Loads.Any(l => LoadArrows.IsAbove(Truss.Joints[Truss.FindJoint(l.Joint)!.Value], Truss));
+        double above = Math.Max(loadedAbove ? LoadArrows.Above : Reaction is null ? 38 : 60, deckTop);
 
         var view = new View(
             left - ((Beside + ((room - ((right - left) * scale)) / 2)) / scale),
@@ -87,6 +91,7 @@ internal sealed class ElevationDrawing
         parts.AddRange(Displaced?.Parts(view, crowding) ?? []);
         parts.AddRange(DeckMovement?.Line(view, crowding) ?? []);
         MarkJoints(view);
+        parts.AddRange(LoadArrows.Of(Loads, Truss, view, Units, crowding));
         parts.AddRange(AxleArrows.Of(Axles, Truss, view, Units, crowding));
         NameJoints(view);
         LabelMembers(view);

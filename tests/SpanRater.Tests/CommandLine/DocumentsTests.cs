@@ -78,6 +78,28 @@ public sealed partial class DocumentsTests
     // Quoted because they give no answer, and say why.
     private static readonly string[] WithoutAnswer = ["rate samples/wrenfield-ferry", "check samples/mossback-lane/variants/a-rods-gone"];
 
+    // "spanrater new alder …": what they write goes to a place of its own.
+    [Fact]
+    public void Readme_CommandsThatWriteFolders_Run()
+    {
+        string place = Directory.CreateTempSubdirectory("span-readme-").FullName;
+        string[] commands = [.. WritingCommand().Matches(Read("README.md")).Select(m => m.Groups["line"].Value)];
+        Assert.Equal(3, commands.Length);
+        try
+        {
+            Assert.All(commands, command =>
+            {
+                string[] args = [.. Word().Matches(command).Select(m => m.Value.Trim('"')).Select(a => a is "alder" || a.StartsWith("parker-3", StringComparison.Ordinal) ? Path.Combine(place, a) : a)];
+                Run run = Run.Of(args);
+                Assert.True(run.Status == 0, $"spanrater {command}: {run.Status} {run.Error}");
+            });
+        }
+        finally
+        {
+            Directory.Delete(place, recursive: true);
+        }
+    }
+
     private static string Read(string document) => File.ReadAllText(Path.Combine(Repository.Root, document));
 
     // The fenced block that starts with a text.
@@ -92,6 +114,9 @@ public sealed partial class DocumentsTests
     // "spanrater check samples/…", in a block or between backticks; the table of commands names its arguments in capitals.
     [GeneratedRegex(@"spanrater (?<line>[a-z]+ samples/[^`\n]+)")]
     private static partial Regex Command();
+
+    [GeneratedRegex(@"^spanrater (?<line>(new|exercise) [^`\n]+)$", RegexOptions.Multiline)]
+    private static partial Regex WritingCommand();
 
     [GeneratedRegex("""
         "[^"]*"|\S+

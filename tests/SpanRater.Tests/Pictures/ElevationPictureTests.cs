@@ -95,6 +95,22 @@ public class ElevationPictureTests
     }
 
     [Fact]
+    public void Of_Loads_AreArrowsDownWithTheirSizeBelowTheBottomChordAndAboveTheTopChord()
+    {
+        foreach ((Truss truss, string joint, bool above) in ((Truss, string, bool)[])[(new PrattTruss(4, 5, 5).Build(), "L2", false), (new PrattTruss(4, 5, 5, DeckChord.Top).Build(), "U2", true)])
+        {
+            Picture picture = ElevationPicture.Of("Loaded", truss, DisplayUnits.Si, new LoadCase("loads", [new JointLoad(joint, 0, -60_000)]));
+            Text size = Assert.Single(picture.Texts, t => t.Shows == $"load {joint}");
+            Joint at = truss.Joints[truss.FindJoint(joint)!.Value];
+            Assert.Equal(("60 kN", at.X), (size.Content, size.At.X));
+            Assert.Equal(above, size.At.Y > at.Y);
+            Area head = Assert.Single(Elevation(picture).Parts.OfType<Area>(), a => a.Shows == $"load {joint}");
+            Assert.True(head.Points[0].Y < head.Points[1].Y, "the head points down");
+            Assert.DoesNotContain(PrintedText.Of(picture), t => t.IsCutOff);
+        }
+    }
+
+    [Fact]
     public void Of_BarsInOneLine_HaveNoDepth()
     {
         Picture picture = ElevationPicture.Of(

@@ -13,6 +13,7 @@ internal static class ExamplePictures
     {
         ["elevation Warren"] = () => ElevationPicture.Of("Tansy Weir footbridge", ExampleBridges.Warren(), DisplayUnits.Si),
         ["elevation K-truss"] = () => ElevationPicture.Of("Garrow Landing road bridge", ExampleBridges.KTruss(), DisplayUnits.Us),
+        ["elevation with loads"] = () => ElevationPicture.Of("Exercise", new BaltimoreTruss(8, 3, 6).Build(), DisplayUnits.Si, new LoadCase("loads", [new("L3", 0, -90_000), new("L6", 0, -120_000)])),
         ["elevation long names"] = () => ElevationPicture.Of(LongName, LongNames(), DisplayUnits.Us),
         ["influence diagonal"] = () => Influence(ExampleBridges.KTruss(), "M2U3", DisplayUnits.Us),
         ["influence zero member"] = () => Influence(ExampleBridges.Warren(), "L2U2", DisplayUnits.Si),

@@ -5,7 +5,7 @@ namespace SpanRater.Tests;
 /// <summary>A random truss with its factored equations, its influence lines and two random load cases.</summary>
 internal sealed record SolvedTruss(TrussForm Form, DeterminateTruss System, InfluenceLines Lines, LoadCase One, LoadCase Other);
 
-/// <summary>Random determinate trusses of all eight forms, deck above and below, with random measures and loads.</summary>
+/// <summary>Random determinate trusses of all ten forms, deck above and below, with random measures and loads.</summary>
 internal static class RandomTrusses
 {
     internal const int Count = 2_000;
@@ -26,6 +26,8 @@ internal static class RandomTrusses
         Gen.Select(Gen.Int[2, 12], PanelLength, Height(), (n, p, h) => (TrussForm)new WarrenTruss(n, p, h * p)),
         Gen.Select(Gen.Int[2, 6], PanelLength, Height(), Deck, (n, p, h, d) => (TrussForm)new WarrenTrussWithVerticals(2 * n, p, h * p, d)),
         Gen.Select(Gen.Int[2, 6], PanelLength, Height(), (n, p, h) => (TrussForm)new KTruss(2 * n, p, h * p)),
+        Gen.Select(Gen.Int[2, 4], PanelLength, Height(), Deck, Gen.Bool, (n, p, h, d, tie) => (TrussForm)new BaltimoreTruss(4 * n, p, 2 * h * p, d, tie ? SubDiagonal.Tie : SubDiagonal.Strut)),
+        Gen.Select(Gen.Int[3, 6], PanelLength, Height(), Deck, (n, p, h, d) => (TrussForm)new DoubleIntersectionTruss(2 * n, p, h * p, d)),
         Gen.Select(PanelLength, Height(), (p, h) => (TrussForm)new KingPostTruss(p, h * p)),
         Gen.Select(PanelLength, Height(), (p, h) => (TrussForm)new QueenPostTruss(p, h * p)));
 

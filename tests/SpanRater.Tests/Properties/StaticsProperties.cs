@@ -105,7 +105,7 @@ public class StaticsProperties
 
     [Fact]
     public void All_RandomTrusses_CoverEveryForm() =>
-        Assert.Equal(8, RandomTrusses.All.GroupBy(t => t.Form.Name).Count(forms => forms.Count() > RandomTrusses.Count / 16));
+        Assert.Equal(10, RandomTrusses.All.GroupBy(t => t.Form.Name).Count(forms => forms.Count() > RandomTrusses.Count / 20));
 
     private static ForceSolution Solve(SolvedTruss truss, LoadCase loads) => truss.System.Solve(loads).Value!;
 

@@ -72,6 +72,12 @@ public abstract class PanelledTruss : TrussForm
             frame.AddMember($"U{Panels - 1}", $"L{Panels}", "end post");
         }
 
+        AddWeb(frame, firstTop, lastTop);
+    }
+
+    // The diagonals, between the first and the last panel point of the top chord.
+    private protected virtual void AddWeb(TrussFrame frame, int firstTop, int lastTop)
+    {
         for (int i = firstTop; i < lastTop; i++)
         {
             AddDiagonals(frame, i);

@@ -12,7 +12,7 @@ public enum DeckChord
 
 /// <summary>
 /// A form in which old trusses were built, with its measures: panels of one length, a pin at L0 and a roller at the
-/// other end. Bottom joints are L0, L1 …, top joints U1, U2 …, joints in the middle of a vertical M1, M2 …, each with the
+/// other end. Bottom joints are L0, L1 …, top joints U1, U2 …, joints in the middle of a vertical or a diagonal M1, M2 …, each with the
 /// number of its panel point; a member bears the names of its joints, L0L1. Immutable.
 /// </summary>
 public abstract class TrussForm
@@ -54,13 +54,19 @@ public abstract class TrussForm
     /// <summary>Distance between the supports [m].</summary>
     public double Span => Panels * PanelLength;
 
-    /// <summary>The truss of this form and these measures, its members without areas.</summary>
+    /// <summary>The truss of this form and these measures.</summary>
     public Truss Build()
     {
         var frame = new TrussFrame();
         Raise(frame);
-        return frame.ToTruss();
+        return frame.ToTruss(Area);
     }
+
+    /// <summary>
+    /// Cross-section of every member [m²]; null for a form whose forces do not depend on areas. A redundant form is never
+    /// built without it.
+    /// </summary>
+    public virtual double? Area => null;
 
     private protected abstract void Raise(TrussFrame frame);
 
@@ -77,6 +83,10 @@ public abstract class TrussForm
                 height,
                 FormattableString.Invariant($"A height is from {least} to {most} m where panels are {panelLength} m long."));
     }
+
+    private protected static double? CheckedArea(double? area, string name) => area is null || (area > 0 && double.IsFinite(area.Value))
+        ? area
+        : throw new ArgumentOutOfRangeException(name, area, "An area is positive and finite [m²].");
 
     private protected static int CheckedEven(int panels) => int.IsEvenInteger(panels)
         ? panels

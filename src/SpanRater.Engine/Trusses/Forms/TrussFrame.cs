@@ -12,6 +12,6 @@ internal sealed class TrussFrame
     public void AddMember(string from, string to, string role, bool tensionOnly = false) =>
         members.Add(new Member(from + to, from, to, role, TensionOnly: tensionOnly));
 
-    public Truss ToTruss() =>
-        Truss.Create(joints, members).Truss ?? throw new InvalidOperationException("A form with checked measures has no faults.");
+    public Truss ToTruss(double? area) =>
+        Truss.Create(joints, [.. members.Select(m => m with { Area = area })]).Truss ?? throw new InvalidOperationException("A form with checked measures has no faults.");
 }
