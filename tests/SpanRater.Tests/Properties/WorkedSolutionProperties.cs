@@ -12,8 +12,13 @@ public class WorkedSolutionProperties
     {
         WorkedSolution worked = WorkedClaims.Worked(truss.System.Truss, truss.One);
         WorkedClaims.AssertFollows(worked);
-        Assert.All(worked.Steps.Skip(1), s => Assert.Equal(StepKind.Joint, s.Kind));
-        Assert.Equal(3, worked.LeftOver.Count);
+
+        // A subdivided or a double web leaves more than two unknowns at a joint, and takes a section.
+        if (truss.Form is not (BaltimoreTruss or DoubleIntersectionTruss))
+        {
+            Assert.All(worked.Steps.Skip(1), s => Assert.Equal(StepKind.Joint, s.Kind));
+            Assert.Equal(3, worked.LeftOver.Count);
+        }
     });
 
     [Fact]
