@@ -136,6 +136,17 @@ public sealed class RodCommandTests : IDisposable
     }
 
     [Fact]
+    public void Check_CrossedRods_AreToldAsAPair()
+    {
+        Run run = Run.Of("check", bridge.Folder);
+        Assert.Equal(0, run.Status);
+        Assert.Contains("Of two rods that cross in a panel at most one acts; with one of each pair slack, statics alone gives every force.", run.Output, StringComparison.Ordinal);
+        Assert.Matches("crossed pairs of rods +U1L2 and L1U2", run.Output);
+        using JsonDocument json = JsonDocument.Parse(Run.Of("check", bridge.Folder, "--format", "json").Output);
+        Assert.Equal(["U1L2", "L1U2"], json.RootElement.GetProperty("crossedPairs")[0].EnumerateArray().Select(e => e.GetString()));
+    }
+
+    [Fact]
     public void Check_CrossedRods_AreNotACaseForASecondLook() =>
         Assert.DoesNotContain("cross without a joint", Run.Of("check", bridge.Folder).Output, StringComparison.Ordinal);
 }

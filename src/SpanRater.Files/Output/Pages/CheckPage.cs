@@ -16,12 +16,13 @@ public static class CheckPage
         ArgumentNullException.ThrowIfNull(findings);
         Truss truss = bridge.Truss;
         Stability stability = Stability.Of(truss);
-        Refusal? refusal = SolvableTruss.Of(truss).Refusal;
-        var facts = Facts(bridge, stability, units);
+        _ = SolvableTruss.Of(truss).TryGet(out SolvableTruss? system, out Refusal? refusal);
+        var rods = system as RodTruss;
+        var facts = Facts(bridge, stability, rods, units);
         var blocks = new List<ResultBlock>
         {
             new ResultBlock.Heading($"{bridge.Name}: check"),
-            new ResultBlock.Paragraph(Verdict(stability), Strong: stability.Verdict != StabilityVerdict.Determinate),
+            new ResultBlock.Paragraph(Verdict(stability, rods), Strong: stability.Verdict != StabilityVerdict.Determinate),
         };
         if (refusal is not null)
         {
@@ -47,7 +48,7 @@ public static class CheckPage
                     .. secondLooks.Select(f => (IReadOnlyList<object?>)["finding", f]),
                 ]),
             [],
-            json => Write(json, bridge, stability, refusal, findings),
+            json => Write(json, bridge, stability, rods, refusal, findings),
             IsAnswer: stability.Verdict != StabilityVerdict.Mechanism);
     }
 
@@ -58,14 +59,18 @@ public static class CheckPage
         _ => "mechanism",
     };
 
-    private static string Verdict(Stability s) => s.Verdict switch
+    private static string Verdict(Stability s, RodTruss? rods) => s.Verdict switch
     {
+        StabilityVerdict.Redundant when rods is { AreasDecide: false } =>
+            "It is a truss and it stands. Of two rods that cross in a panel at most one acts; with one of each pair slack, statics alone gives every force.",
+        StabilityVerdict.Redundant when rods is not null =>
+            "It is a truss and it stands. Which rods act, areas and load decide together: with one rod of each crossed pair slack it still has more members or reactions than statics can find.",
         StabilityVerdict.Determinate => $"It is a truss, it stands, and statics alone gives every force. {RefusalWording.Count(s)}",
         StabilityVerdict.Redundant => $"It is a truss and it stands, with {s.Redundancy} member{(s.Redundancy == 1 ? "" : "s")} or reaction{(s.Redundancy == 1 ? "" : "s")} more than statics can find.",
         _ => "It is not a truss that stands: part of it can move.",
     };
 
-    private static List<(string What, string Value)> Facts(Bridge bridge, Stability s, DisplayUnits units)
+    private static List<(string What, string Value)> Facts(Bridge bridge, Stability s, RodTruss? rodTruss, DisplayUnits units)
     {
         Truss truss = bridge.Truss;
         string length = units.Symbol(Quantity.Length);
@@ -112,6 +117,11 @@ public static class CheckPage
             facts.Add(("members that only pull", rods.ToString(CultureInfo.InvariantCulture)));
         }
 
+        if (rodTruss is not null)
+        {
+            facts.Add(("crossed pairs of rods", rodTruss.Pairs.Count == 0 ? "none" : string.Join(", ", rodTruss.Pairs.Select(p => $"{truss.Members[p.First].Name} and {truss.Members[p.Second].Name}"))));
+        }
+
         facts.Add(("load cases", bridge.Cases.Count == 0 ? "none" : string.Join(" ", bridge.Cases.Select(c => c.Name))));
         facts.Add(("dead load", DeadLoadWording.Of(bridge, units)));
         return facts;
@@ -119,7 +129,7 @@ public static class CheckPage
 
     private static string Length(double metres, DisplayUnits units) => ResultTable.Figure(units.From(Quantity.Length, metres), 2);
 
-    private static void Write(Utf8JsonWriter json, Bridge bridge, Stability s, Refusal? refusal, FindingList findings)
+    private static void Write(Utf8JsonWriter json, Bridge bridge, Stability s, RodTruss? rods, Refusal? refusal, FindingList findings)
     {
         json.WriteString("bridge", bridge.Name);
         json.WriteString("verdict", Word(s.Verdict));
@@ -129,11 +139,25 @@ public static class CheckPage
         json.WriteNumber("equations", s.EquationCount);
         json.WriteNumber("rank", s.Rank);
         json.WriteNumberOrNull("condition", s.Condition);
-        WriteNames(json, "movingJoints", s.MovingJoints.Select(j => bridge.Truss.Joints[j].Name));
+        json.WriteNames("movingJoints", s.MovingJoints.Select(j => bridge.Truss.Joints[j].Name));
         MovementFacts.Write(json, bridge.Truss, s);
-        WriteNames(json, "redundantAmong", s.StressedMembers.Select(m => bridge.Truss.Members[m].Name));
-        WriteNames(json, "panelPoints", bridge.Truss.PanelPoints.Select(p => bridge.Truss.Joints[p].Name));
-        WriteNames(json, "cases", bridge.Cases.Select(c => c.Name));
+        json.WriteNames("redundantAmong", s.StressedMembers.Select(m => bridge.Truss.Members[m].Name));
+        json.WriteNames("panelPoints", bridge.Truss.PanelPoints.Select(p => bridge.Truss.Joints[p].Name));
+        json.WriteNames("cases", bridge.Cases.Select(c => c.Name));
+        if (rods is not null)
+        {
+            json.WriteStartArray("crossedPairs");
+            foreach (CrossedPair pair in rods.Pairs)
+            {
+                json.WriteStartArray();
+                json.WriteStringValue(bridge.Truss.Members[pair.First].Name);
+                json.WriteStringValue(bridge.Truss.Members[pair.Second].Name);
+                json.WriteEndArray();
+            }
+
+            json.WriteEndArray();
+        }
+
         if (refusal is not null)
         {
             json.WriteRefusal(refusal, bridge.Truss);
@@ -149,17 +173,6 @@ public static class CheckPage
             json.WriteNumberOrNull("column", finding.Where.Column);
             json.WriteString("text", finding.What);
             json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-    }
-
-    internal static void WriteNames(Utf8JsonWriter json, string name, IEnumerable<string> names)
-    {
-        json.WriteStartArray(name);
-        foreach (string each in names)
-        {
-            json.WriteStringValue(each);
         }
 
         json.WriteEndArray();

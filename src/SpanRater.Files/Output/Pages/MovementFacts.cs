@@ -7,9 +7,9 @@ internal static class MovementFacts
 {
     public static void Write(Utf8JsonWriter json, Truss truss, Stability s)
     {
-        CheckPage.WriteNames(json, "movingMembers", truss.Members.Where((_, m) => s.WaysToMove.Any(w => w.Members.Contains(m))).Select(m => m.Name));
-        CheckPage.WriteNames(json, "panels", s.WaysToMove.SelectMany(w => w.Panels).Distinct().Select(p => MechanismWording.Name(p, truss)));
-        CheckPage.WriteNames(json, "sparePanels", s.SparePanels.Select(p => MechanismWording.Name(p, truss)));
+        json.WriteNames("movingMembers", truss.Members.Where((_, m) => s.WaysToMove.Any(w => w.Members.Contains(m))).Select(m => m.Name));
+        json.WriteNames("panels", s.WaysToMove.SelectMany(w => w.Panels).Distinct().Select(p => MechanismWording.Name(p, truss)));
+        json.WriteNames("sparePanels", s.SparePanels.Select(p => MechanismWording.Name(p, truss)));
         json.WriteStartArray("movements");
         foreach (Movement movement in s.WaysToMove)
         {
@@ -26,8 +26,8 @@ internal static class MovementFacts
             }
 
             json.WriteEndArray();
-            CheckPage.WriteNames(json, "members", movement.Members.Select(m => truss.Members[m].Name));
-            CheckPage.WriteNames(json, "panels", movement.Panels.Select(p => MechanismWording.Name(p, truss)));
+            json.WriteNames("members", movement.Members.Select(m => truss.Members[m].Name));
+            json.WriteNames("panels", movement.Panels.Select(p => MechanismWording.Name(p, truss)));
             json.WriteStartArray("mends");
             foreach (MissingBar bar in movement.Mends)
             {
@@ -51,7 +51,7 @@ internal static class MovementFacts
 
         json.WriteStartObject("causes");
         json.WriteString("joint", truss.Joints[weak.Joint].Name);
-        CheckPage.WriteNames(json, "members", weak.Members.Select(m => truss.Members[m].Name));
+        json.WriteNames("members", weak.Members.Select(m => truss.Members[m].Name));
         json.WriteNumber("offLineDegrees", weak.OffLine * 180 / Math.PI);
         json.WriteEndObject();
     }
