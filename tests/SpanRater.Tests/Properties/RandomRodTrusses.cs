@@ -25,12 +25,12 @@ internal static class RandomRodTrusses
         select Crossed(form.Build(), panels, [.. crossed.Take(count)], mayHang && hangs, only, mayStand);
 
     /// <summary>Trusses with stiff diagonals, some with a rod beside them: the areas decide.</summary>
-    internal static Gen<Truss> Elastic(int mostRods) =>
-        from panels in Gen.Int[4, 7]
+    internal static Gen<Truss> Elastic(int fewestPanels, int mostPanels, int fewestRods) =>
+        from panels in Gen.Int[fewestPanels, mostPanels]
         from length in Gen.Double[3, 8]
         from height in Gen.Double[0.6, 1.6]
         from crossed in Gen.Shuffle(Enumerable.Range(1, panels - 2).ToArray())
-        from count in Gen.Int[1, mostRods]
+        from count in Gen.Int[fewestRods, panels - 2]
         from areas in RandomRedundantTrusses.Area().Array[8 * panels]
         let truss = new PrattTruss(panels, length, height * length).Build()
         let members = truss.Members.Concat(crossed.Take(count).Select(i => Counter(truss, i)))

@@ -100,10 +100,10 @@ public class RodRatingProperties
         int withheld = 0, capped = 0, rated = 0;
         SeededCases.Check(
             from truss in RandomRodTrusses.Paired(mostPairs: 0, mayHang: false, mayStand: 0.25)
-            from heavy in Gen.Double[1e4, 1.2e5]
+            from heavy in Gen.Double[3e4, 4e5]
             from wearing in Gen.Double[0, 0.5]
             from train in RodRollingProperties.Train(truss, 1)
-            from room in Gen.Double[-0.1, 4].Array[2 * truss.Members.Count]
+            from room in Gen.Double[-0.1, 12].Array[2 * truss.Members.Count]
             where truss.Members.Any(m => m.TensionOnly)
             select (truss, heavy, wearing, train, room),
             250,
@@ -166,7 +166,7 @@ public class RodRatingProperties
                     }
                 }
             });
-        Assert.True(withheld > 100 && capped > 100 && rated > 100, $"{withheld} rows withheld, {capped} capped, {rated} rated.");
+        Assert.True(withheld > 100 && capped > 40 && rated > 100, $"{withheld} rows withheld, {capped} capped, {rated} rated.");
     }
 
     private static void AssertMeaning(RatingRow row, RodSweep sweep, AxleTrain train)
@@ -189,8 +189,10 @@ public class RodRatingProperties
 
         if (capacity <= alone.Max(a => sign * a[m]))
         {
-            Assert.Equal(RatingStatus.DeadExceeds, row.Status);
-            Assert.Equal(0, row.Factor);
+            // A capacity that is the dead load to the last bit may come out on either side.
+            bool isEqual = capacity >= alone.Max(a => sign * a[m]) * (1 - 1e-12);
+            Assert.True(row.Status == RatingStatus.DeadExceeds || isEqual);
+            Assert.InRange(row.Factor!.Value, 0, isEqual ? 1e-9 : 0);
             return;
         }
 
