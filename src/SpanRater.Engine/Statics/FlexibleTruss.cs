@@ -3,6 +3,8 @@ namespace SpanRater;
 /// <summary>A truss, its slack rods taken out, every member of which has an area.</summary>
 internal sealed class FlexibleTruss
 {
+    private const double RoundOff = 1e-12;
+
     private readonly LinearTruss acting;
 
     private FlexibleTruss(LinearTruss acting) => this.acting = acting;
@@ -60,6 +62,9 @@ internal sealed class FlexibleTruss
             difference = Math.Max(difference, Math.Abs(downward[i] + displacements[(2 * joints[i]) + 1]));
         }
 
-        return difference <= Deflections.RouteLimit * largest ? downward : new Refusal.DeflectionsDiffer(difference / largest);
+        // Where a load stands on a support and nothing deflects, what is left of its round-off is no difference.
+        double roundOff = RoundOff * loads.Loads.Select(l => double.Hypot(l.Right, l.Up)).Append(0).Max() * Enumerable.Range(0, truss.Members.Count).Sum(m => truss.Flexibility(m)!.Value);
+        double scale = Math.Max(largest, roundOff / Deflections.RouteLimit);
+        return difference <= Deflections.RouteLimit * scale ? downward : new Refusal.DeflectionsDiffer(difference / scale);
     }
 }

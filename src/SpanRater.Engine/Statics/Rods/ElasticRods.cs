@@ -3,8 +3,8 @@ namespace SpanRater;
 /// <summary>
 /// Rods of a truss that stays redundant with one rod of every crossed pair taken out: areas decide which of them act. A set
 /// acts where no acting rod is compressed, of a crossed pair at most one acts, and the joints of a slack rod do not move
-/// apart. Few sets are all examined; of many, one is found by changing the most violated rod, with every set remembered so
-/// that none is visited twice.
+/// apart. Few sets are all examined; of many, one is found as a complementarity problem of all rods, and where both rods of a pair
+/// would act, by changing the most violated rod, with every set remembered so that none is visited twice.
 /// </summary>
 internal sealed class ElasticRods
 {
@@ -81,7 +81,7 @@ internal sealed class ElasticRods
     private Outcome<ForceSolution> Searched(LoadCase loads)
     {
         var visited = new HashSet<string>();
-        var set = new int[Choices];
+        int[] set = Complementary(loads) ?? new int[Choices];
         Trial? last = null;
         while (visited.Count < LongestSearch && visited.Add(string.Concat(set)) && Try(set, loads) is { } trial)
         {
@@ -94,7 +94,47 @@ internal sealed class ElasticRods
             set[change.Choice] = change.To;
         }
 
-        return None(last, loads, visited.Count);
+        // Where rods of a pair would act together, that this search found no set does not say that there is none.
+        return pairs.Count > 0 ? new Refusal.NoActingSet(visited.Count) : None(last, loads, visited.Count);
+    }
+
+    // The set that acts where both rods of a pair may act: the forces with all rods acting, and what they gain where rods give way by
+    // w, f = q + M w, of each rod one of the two zero. M is symmetric and nowhere negative, so that the search ends with the
+    // set or there is none. Null where there is none, or where both rods of a pair act.
+    private int[]? Complementary(LoadCase loads)
+    {
+        int[] rods = [.. pairs.SelectMany(p => new[] { p.First, p.Second }), .. unpaired];
+        if (!ActingTruss.Of(truss, []).TryGet(out ActingTruss? all, out _) || !all.Solve(loads).TryGet(out ForceSolution? solution, out _))
+        {
+            return null;
+        }
+
+        // In units in which every rod is as stiff as another and the largest force is 1.
+        double[] units = [.. rods.Select(r => Math.Sqrt(truss.Flexibility(r)!.Value))];
+        double[] q = [.. rods.Select((r, i) => solution.MemberForces[r] * units[i])];
+        double largest = q.Max(Math.Abs);
+        var m = new double[q.Length, q.Length];
+        for (int c = 0; c < q.Length; c++)
+        {
+            if (!all.Reduced.SolveUnitPull(truss.FromJoint(rods[c]), truss.ToJoint(rods[c])).TryGet(out ForceSolution? pulled, out _))
+            {
+                return null;
+            }
+
+            for (int r = 0; r < q.Length; r++)
+            {
+                m[r, c] = (pulled.MemberForces[rods[r]] * units[r] / units[c]) + (r == c ? 1 : 0);
+            }
+        }
+
+        if (Complementarity.Lemke(m, [.. q.Select(value => largest > 0 ? value / largest : 0)], out _) is not { } givesWay)
+        {
+            return null;
+        }
+
+        bool Acts(int rod) => givesWay[Array.IndexOf(rods, rod)] == 0;
+        int[] together = [.. pairs.Select(p => (Acts(p.First), Acts(p.Second)) switch { (true, true) => -1, (true, false) => 0, (false, true) => 1, _ => 2 })];
+        return together.Contains(-1) ? null : [.. together, .. unpaired.Select(r => Acts(r) ? 0 : 1)];
     }
 
     private Refusal None(Trial? nearest, LoadCase loads, int examined) =>

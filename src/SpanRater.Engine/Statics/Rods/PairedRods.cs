@@ -87,12 +87,18 @@ internal sealed class PairedRods
         double[] needs = [.. pairs.Select(p => without.MemberForces[p.First])];
         var found = new List<double[]>();
         double[]? nearest = null;
-        int examined = 0;
-        foreach (double[] second in Candidates(needs, zero, ref examined))
+        List<double[]> candidates = Candidates(needs, zero, out int examined);
+        foreach (double[] second in candidates)
         {
             double[] forces = With(without.MemberForces, second);
+            if (!pairs.All(p => forces[p.First] >= -zero && forces[p.Second] >= -zero))
+            {
+                continue;
+            }
+
+            // What nothing carries is told from a set in which of every pair the right rod acts.
             nearest ??= forces;
-            if (Unpaired.All(r => forces[r] >= -zero) && pairs.All(p => forces[p.First] >= -zero && forces[p.Second] >= -zero))
+            if (Unpaired.All(r => forces[r] >= -zero))
             {
                 found.Add(forces);
             }
@@ -100,7 +106,7 @@ internal sealed class PairedRods
 
         if (found.Count == 0)
         {
-            return nearest is null || Unpaired.Length == 0 ? new Refusal.NoActingSet(examined) : Uncarried(nearest, loads.Name);
+            return nearest is null ? new Refusal.NoActingSet(examined) : Uncarried(nearest, loads.Name);
         }
 
         if (found.FirstOrDefault(other => other.Zip(found[0]).Any(f => Math.Abs(f.First - f.Second) > 10 * zero)) is { } different)
@@ -127,14 +133,16 @@ internal sealed class PairedRods
     }
 
     // The forces of the second rods in every set in which no rod of a pair is compressed.
-    private List<double[]> Candidates(double[] needs, double zero, ref int examined)
+    private List<double[]> Candidates(double[] needs, double zero, out int examined)
     {
         if (pairs.Count > MostPairsExamined)
         {
-            double[]? z = Complementarity.Lemke(couplings, needs, out examined);
+            double[]? z = Complementarity.Lemke(couplings, needs, out int pivots);
+            examined = pivots + 1;
             return z is null ? [] : [z];
         }
 
+        examined = 0;
         var candidates = new List<double[]>();
         for (int set = 0; set < 1 << pairs.Count; set++)
         {
