@@ -37,8 +37,7 @@ public static class PlacementExplanation
         };
         if (!outcome.TryGet(out InfluenceLines? lines, out Refusal? refusal))
         {
-            string why = RefusalWording.Sentence(refusal, truss, units)
-                + (refusal is Refusal.RodsThatOnlyPull ? " No one influence line holds for all placements, so loads and slopes do not tell the peak; roll --member shows each axle at it." : "");
+            string why = RefusalWording.Sentence(refusal, truss, units);
             blocks.Add(new ResultBlock.Paragraph(why, Strong: true));
             return new ResultPage(blocks, new ResultTable(Columns, []), [why], json => PlacementFacts.WriteRefused(json, bridge, vehicle, name, refusal), IsAnswer: false);
         }

@@ -59,7 +59,7 @@ internal static class PlacementFacts
         }
     }
 
-    private static void Head(Utf8JsonWriter json, Bridge bridge, Vehicle vehicle, double scale, string member)
+    public static void Head(Utf8JsonWriter json, Bridge bridge, Vehicle vehicle, double scale, string member)
     {
         json.WriteString("bridge", bridge.Name);
         json.WriteString("vehicle", vehicle.Name);
@@ -67,7 +67,7 @@ internal static class PlacementFacts
         json.WriteString("member", member);
     }
 
-    private static void Placement(Utf8JsonWriter json, Peak peak)
+    public static void Placement(Utf8JsonWriter json, Peak peak)
     {
         json.WriteNumber("force", (peak.Force / 1000) + 0.0);
         json.WriteNumber("station", peak.Station + 0.0);

@@ -132,7 +132,8 @@ internal static class PlacementTelling
         return $"between {InfluenceExplanation.Point(truss, right - 1)} and {InfluenceExplanation.Point(truss, right)}";
     }
 
-    private static IEnumerable<string> OnPoints(Peak peak, Truss truss)
+    /// <summary>Which axle stands on which panel point.</summary>
+    public static IEnumerable<string> OnPoints(Peak peak, Truss truss)
     {
         double near = 1e-9 * (truss.Stations[^1] - truss.Stations[0]);
         return peak.Axles.SelectMany((a, i) => Enumerable.Range(0, truss.Stations.Count)

@@ -30,9 +30,9 @@ internal static class RollCommand
             _ = TrussCrossing.Of(bridge).TryGet(out TrussCrossing? crossing, out Refusal? refusal) && crossing.Roll(rolled, part).TryGet(out peaks, out refusal);
             var result = new RollingResult(rolled, part, crossing, peaks, refusal);
             return answer.Deliver(
-                explained is { } told
-                    ? PlacementExplanation.Of(bridge, rolled, part, InfluenceLines.Of(bridge.Truss), told, units)
-                    : RollPage.Of(bridge, result, index, units),
+                explained is not { } told ? RollPage.Of(bridge, result, index, units)
+                : bridge.Truss.Members.Any(m => m.TensionOnly) ? RodPlacementExplanation.Of(bridge, result, told, units)
+                : PlacementExplanation.Of(bridge, rolled, part, InfluenceLines.Of(bridge.Truss), told, units),
                 units,
                 peaks is null ? null : () => RollPicture.Of(bridge.Name, result, parsed.GetValue(member) ?? parsed.GetValue(explain), units));
         });

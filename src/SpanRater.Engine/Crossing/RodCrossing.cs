@@ -32,6 +32,8 @@ internal sealed class RodCrossing : TrussCrossing
         deadWearing = WithTakeOvers(baseWearing);
     }
 
+    public override IReadOnlyList<CrossedPair> Pairs => rods.Pairs;
+
     /// <summary>The members that only pull and are in no pair: nothing takes over from them.</summary>
     public IReadOnlyList<int> Unpaired => rods.Unpaired;
 
@@ -139,8 +141,55 @@ internal sealed class RodCrossing : TrussCrossing
         List<AxleEffect> axles = ray.Axles([.. set.Lines.Members[member].Line.Ordinates], scale);
         return new Peak(change, axles[0].Station, ray.Family.Arrangement.Direction, ray.Gaps(scale), axles, ray.Family.Approach)
         {
-            Rods = new PeakRods(set.Lines.Slack!, set.Dead(member) - DeadAlone(member)),
+            Rods = new PeakRods(set.Lines.Slack!, set.Dead(member) - DeadAlone(member), ray.Family.ZeroKinks),
         };
+    }
+
+    /// <summary>The best placements for a member in a sense, and how many there are; the vehicle at a scale, the dead load as it is.</summary>
+    public Outcome<PlacementCandidates> CandidatesOf(Vehicle vehicle, double scale, int member, Sense sense, int count)
+    {
+        if (!PlanOf(vehicle).TryGet(out KinkedPlan? plan, out Refusal? refusal))
+        {
+            return refusal;
+        }
+
+        double sign = sense == Sense.Tension ? 1 : -1;
+        IReadOnlyList<KinkedPeak> ranked = plan.With(Dead(1, 1)).Ranked(member, sign, scale, out int positions);
+        var told = new Dictionary<Direction, List<Peak>> { [Direction.Right] = [], [Direction.Left] = [] };
+        foreach (KinkedPeak placed in ranked)
+        {
+            List<Peak> here = told[placed.Ray.Family.Arrangement.Direction];
+            double[] axles = placed.Ray.AxleStations(scale);
+            if (here.Count == count || here.Any(p => p.Axles.Zip(axles).All(a => Math.Abs(a.First.Station - a.Second) <= 1e-6)))
+            {
+                continue;
+            }
+
+            if (!SetsAt(placed.Ray, scale).TryGet(out IReadOnlyList<ActingSet>? acting, out refusal))
+            {
+                return refusal;
+            }
+
+            here.Add(Describe(member, placed.Ray, scale, sign * placed.Change, acting[0]));
+        }
+
+        return new PlacementCandidates(positions, told[Direction.Right], told[Direction.Left]);
+    }
+
+    /// <summary>Change of a member's force from that of the dead load alone, with axles of such loads at such stations [N].</summary>
+    public double ChangeUnder(IEnumerable<(double Load, double Station)> axles, int member)
+    {
+        double[] straight = Dead(1, 1);
+        double alone = response.Total(member, straight);
+        foreach ((double load, double station) in axles)
+        {
+            for (int line = 0; line < straight.Length; line++)
+            {
+                straight[line] += load * new InfluenceLine(system.Truss.Stations, response.Lines[line]).OrdinateAt(station);
+            }
+        }
+
+        return response.Total(member, straight) - alone;
     }
 
     public override InfluenceLines LinesAt(Peak peak)

@@ -22,6 +22,9 @@ public abstract class TrussCrossing
     /// <summary>Forces under the wearing surface; null where there is none. With rods, while those act that act under all dead load.</summary>
     public ForceSolution? WearingSurface { get; }
 
+    /// <summary>The crossed pairs of rods; empty in a truss without.</summary>
+    public virtual IReadOnlyList<CrossedPair> Pairs => [];
+
     /// <summary>Largest residual of all solutions used [-].</summary>
     public double Residual => Math.Max(Lines.Residual, Math.Max(Components?.Residual ?? 0, WearingSurface?.Residual ?? 0));
 

@@ -58,7 +58,8 @@ public sealed record Peak(
 /// <summary>The rods at a peak. The force is that of the axles on the lines of this set, and the shift of the dead load.</summary>
 /// <param name="Slack">Positions of the members of crossed pairs that are slack there.</param>
 /// <param name="DeadShift">Dead force while this set acts less dead force alone [N].</param>
-public sealed record PeakRods(IReadOnlyList<int> Slack, double DeadShift);
+/// <param name="AtZero">Crossed pairs, by position, of which both rods are just at zero there.</param>
+public sealed record PeakRods(IReadOnlyList<int> Slack, double DeadShift, IReadOnlyList<int> AtZero);
 
 /// <summary>The peaks of one influence line under one train.</summary>
 /// <param name="Tension">Largest positive effect; null where there is none.</param>

@@ -37,6 +37,23 @@ internal sealed class KinkedRays(KinkedResponse response, double[] dead, double 
         return [.. Enumerable.Range(0, response.Effects).Select(e => (best[e, 0], best[e, 1]))];
     }
 
+    /// <summary>The placements that change an effect in a sense, the best first.</summary>
+    /// <param name="effect">The effect.</param>
+    /// <param name="sign">+1 for tension, -1 for compression.</param>
+    /// <param name="scale">Part of the train that is on, positive.</param>
+    /// <param name="positions">Number of placements looked at, both directions.</param>
+    public IReadOnlyList<KinkedPeak> Ranked(int effect, double sign, double scale, out int positions)
+    {
+        Ray[] there = [.. rays.Where(r => scale >= r.Least && scale <= r.Most)];
+        positions = there.Length;
+        double alone = DeadAlone(effect), zero = ZeroEffect * trainWeight * scale, equal = EqualEffect * trainWeight * scale;
+        return
+        [
+            .. there.Select(r => new KinkedPeak(sign * (r.Total(response, effect, scale) - alone), r, scale)).Where(p => p.Change > zero)
+                .OrderByDescending(p => Math.Round(p.Change / equal)).ThenBy(p => p.Ray.Family.Arrangement.Direction).ThenBy(p => p.Ray.AxleStations(scale)[0]),
+        ];
+    }
+
     /// <summary>
     /// The smallest scale of the train at which an effect, with its sign, reaches a limit, divided by what a position adds to the
     /// weight; null where it never does.
