@@ -18,7 +18,7 @@ internal static class PlacementFacts
         foreach (PlacementNarration narration in narrations.OfType<PlacementNarration>())
         {
             json.WriteStartObject(Words.Of(narration.Sense));
-            Placement(json, narration.Peak);
+            json.WritePlacement(narration.Peak, bridge.Truss);
             json.WriteNumber("positions", narration.Candidates.Positions);
             json.WriteNumber("changeToTheLeft", (narration.ChangeToTheLeft / 1000) + 0.0);
             json.WriteNumber("changeToTheRight", (narration.ChangeToTheRight / 1000) + 0.0);
@@ -42,7 +42,7 @@ internal static class PlacementFacts
             foreach (Peak candidate in PlacementTelling.Ranked(narration))
             {
                 json.WriteStartObject();
-                Placement(json, candidate);
+                json.WritePlacement(candidate, bridge.Truss);
                 json.WriteEndObject();
             }
 
@@ -65,16 +65,5 @@ internal static class PlacementFacts
         json.WriteString("vehicle", vehicle.Name);
         json.WriteNumber("scale", scale);
         json.WriteString("member", member);
-    }
-
-    public static void Placement(Utf8JsonWriter json, Peak peak)
-    {
-        json.WriteNumber("force", (peak.Force / 1000) + 0.0);
-        json.WriteNumber("station", peak.Station + 0.0);
-        json.WriteString("direction", Words.Of(peak.Direction));
-        if (peak.Approach != Approach.At)
-        {
-            json.WriteString("limit", Words.Of(peak.Approach));
-        }
     }
 }

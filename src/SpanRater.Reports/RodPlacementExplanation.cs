@@ -126,37 +126,19 @@ public static class RodPlacementExplanation
             }
 
             json.WriteStartObject(Words.Of(sense));
-            WritePlacement(json, placement.Peak, bridge.Truss);
+            json.WritePlacement(placement.Peak, bridge.Truss);
             json.WriteNumber("positions", placement.Candidates.Positions);
-            json.WriteStartArray("axles");
-            foreach (AxleEffect axle in placement.Peak.Axles)
-            {
-                json.WriteStartObject();
-                json.WriteForce("load", axle.Load);
-                json.WriteNumber("station", axle.Station + 0.0);
-                json.WriteNumber("ordinate", axle.Ordinate + 0.0);
-                json.WriteForce("force", axle.Effect);
-                json.WriteEndObject();
-            }
-
-            json.WriteEndArray();
+            json.WriteAxles(placement.Peak);
             json.WriteStartArray("candidates");
             foreach (Peak candidate in Ranked(placement))
             {
                 json.WriteStartObject();
-                WritePlacement(json, candidate, bridge.Truss);
+                json.WritePlacement(candidate, bridge.Truss);
                 json.WriteEndObject();
             }
 
             json.WriteEndArray();
             json.WriteEndObject();
         }
-    }
-
-    private static void WritePlacement(Utf8JsonWriter json, Peak peak, Truss truss)
-    {
-        PlacementFacts.Placement(json, peak);
-        json.WriteNames("slack", peak.Rods!.Slack.Select(m => truss.Members[m].Name));
-        json.WriteForce("deadShift", peak.Rods.DeadShift);
     }
 }

@@ -31,6 +31,45 @@ public static class JsonFacts
         json.WriteEndObject();
     }
 
+    /// <summary>Where a vehicle stood, with what force; of a truss with rods also which are slack there.</summary>
+    public static void WritePlacement(this Utf8JsonWriter json, Peak peak, Truss truss)
+    {
+        ArgumentNullException.ThrowIfNull(peak);
+        ArgumentNullException.ThrowIfNull(truss);
+        json.WriteForce("force", peak.Force);
+        json.WriteNumberOrNull("station", peak.Station);
+        json.WriteString("direction", Words.Of(peak.Direction));
+        if (peak.Approach != Approach.At)
+        {
+            json.WriteString("limit", Words.Of(peak.Approach));
+        }
+
+        if (peak.Rods is { } rods)
+        {
+            json.WriteNames("slack", rods.Slack.Select(m => truss.Members[m].Name));
+            json.WriteForce("deadShift", rods.DeadShift);
+        }
+    }
+
+    /// <summary>Each axle where a vehicle stood, front to back.</summary>
+    public static void WriteAxles(this Utf8JsonWriter json, Peak peak)
+    {
+        ArgumentNullException.ThrowIfNull(json);
+        ArgumentNullException.ThrowIfNull(peak);
+        json.WriteStartArray("axles");
+        foreach (AxleEffect axle in peak.Axles)
+        {
+            json.WriteStartObject();
+            json.WriteForce("load", axle.Load);
+            json.WriteNumberOrNull("station", axle.Station);
+            json.WriteNumberOrNull("ordinate", axle.Ordinate);
+            json.WriteForce("force", axle.Effect);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
     /// <summary>Which rods act.</summary>
     public static void WriteRods(this Utf8JsonWriter json, RodState rods, Truss truss)
     {

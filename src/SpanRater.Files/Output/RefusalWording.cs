@@ -73,7 +73,7 @@ public static class RefusalWording
                 "The forces could not be found a second time joint by joint, and no result is given on one route alone: the geometry is too close to a mechanism. Check the coordinates.",
             Refusal.RoutesDiffer { Member: var member, Difference: var difference } => string.Create(
                 CultureInfo.InvariantCulture,
-                $"The whole-truss solution and the joint-by-joint solution differ in {member} by {difference:0.0e+0} of the largest member force, above {ForceSolution.RouteLimit:0e+0}: the geometry is too close to a mechanism. Check the coordinates; no result is given."),
+                $"The two routes to the forces differ in {member} by {difference:0.0e+0} of the largest member force, above {ForceSolution.RouteLimit:0e+0}: the geometry is too close to a mechanism, or stiff and soft members are too far apart. Check coordinates, areas and moduli; no result is given."),
             Refusal.NoDeck { PanelPoints: var n } =>
                 $"There is no deck to load: {n} joint{(n == 1 ? " is" : "s are")} marked as panel point{(n == 1 ? "" : "s")}, and it takes two. Write deck = yes in joints.csv where the floor reaches the truss.",
             _ => throw new ArgumentOutOfRangeException(nameof(refusal), refusal, "Every kind of refusal has a sentence."),

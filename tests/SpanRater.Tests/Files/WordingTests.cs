@@ -11,7 +11,7 @@ public class WordingTests
     public static TheoryData<Refusal, string> Refusals() => new()
     {
         { new Refusal.PoorResidual(2.5e-8), "The solved forces leave 2.5e-8 of the largest load unbalanced at a joint, above 1e-9: the geometry is too close to a mechanism. Check the coordinates; no result is given." },
-        { new Refusal.RoutesDiffer("U1L2", 3e-8), "The whole-truss solution and the joint-by-joint solution differ in U1L2 by 3.0e-8 of the largest member force, above 1e-9: the geometry is too close to a mechanism. Check the coordinates; no result is given." },
+        { new Refusal.RoutesDiffer("U1L2", 3e-8), "The two routes to the forces differ in U1L2 by 3.0e-8 of the largest member force, above 1e-9: the geometry is too close to a mechanism, or stiff and soft members are too far apart. Check coordinates, areas and moduli; no result is given." },
         { new Refusal.RoutesDiffer(null, double.NaN), "The forces could not be found a second time joint by joint, and no result is given on one route alone: the geometry is too close to a mechanism. Check the coordinates." },
         { new Refusal.NoDeck(1), "There is no deck to load: 1 joint is marked as panel point, and it takes two. Write deck = yes in joints.csv where the floor reaches the truss." },
         { new Refusal.Redundant(Stability.Of(Truss)), "Redundant: 5 members + 3 reactions = 8, equal to 2 × 4 joints = 8; rank 8. With 0 more than equilibrium can find, statics alone cannot divide the forces of ." },

@@ -126,37 +126,13 @@ public static class RollPage
         }
 
         json.WriteStartObject(name);
-        json.WriteForce("force", peak.Force);
-        json.WriteNumber("station", peak.Station + 0.0);
-        json.WriteString("direction", Words.Of(peak.Direction));
-        if (peak.Approach != Approach.At)
-        {
-            json.WriteString("limit", Words.Of(peak.Approach));
-        }
-
+        json.WritePlacement(peak, truss);
         if (varies)
         {
             json.WriteNumbers("spacings", peak.Gaps);
         }
 
-        if (peak.Rods is { } rods)
-        {
-            json.WriteNames("slack", rods.Slack.Select(m => truss.Members[m].Name));
-            json.WriteForce("deadShift", rods.DeadShift);
-        }
-
-        json.WriteStartArray("axles");
-        foreach (AxleEffect axle in peak.Axles)
-        {
-            json.WriteStartObject();
-            json.WriteForce("load", axle.Load);
-            json.WriteNumber("station", axle.Station + 0.0);
-            json.WriteNumber("ordinate", axle.Ordinate + 0.0);
-            json.WriteForce("force", axle.Effect);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
+        json.WriteAxles(peak);
         json.WriteEndObject();
     }
 
