@@ -7,6 +7,9 @@ internal sealed class KinkedRays(KinkedResponse response, double[] dead, double 
     private const double ZeroEffect = 1e-9;
     private const double EqualEffect = 1e-12;
 
+    /// <summary>Part of a scale by which it is raised to be clear of a turn [-].</summary>
+    private const double JustBeyond = 1e-9;
+
     /// <summary>An effect under the dead load alone.</summary>
     public double DeadAlone(int effect) => response.Total(effect, dead);
 
@@ -73,15 +76,21 @@ internal sealed class KinkedRays(KinkedResponse response, double[] dead, double 
                 continue;
             }
 
-            double added = addition(ray, weight), scale = weight / added;
-            if (least is null || scale < least.Scale * (1 - EqualEffect))
+            least = Smaller(least, ray, weight, addition(ray, weight));
+
+            // A little beyond the limit another set may act, under which the position adds more: the scale is then smaller.
+            foreach (double turn in ray.TurnsBeyond(response, effect, sign, limit, weight, least.Scale * mostAddition))
             {
-                least = new KinkedScale(scale, weight, added, ray);
+                double beyond = turn * (1 + JustBeyond);
+                least = Smaller(least, ray, beyond, addition(ray, beyond));
             }
         }
 
         return least;
     }
+
+    private static KinkedScale Smaller(KinkedScale? least, Ray ray, double weight, double added) =>
+        least is null || weight / added < least.Scale * (1 - EqualEffect) ? new KinkedScale(weight / added, weight, added, ray) : least;
 
     private static void Offer(ref KinkedPeak? best, double change, double equal, double zero, Ray ray, double scale)
     {

@@ -95,6 +95,23 @@ internal sealed class Ray
         return slope > 0 ? from + ((limit - value) / slope) : null;
     }
 
+    /// <summary>Scales above one and up to another at which a take-over begins or ends, and the effect, with its sign, is not below a limit.</summary>
+    public List<double> TurnsBeyond(KinkedResponse response, int effect, double sign, double limit, double from, double to)
+    {
+        var turns = new List<double>();
+        for (int k = 0; k < response.Kinks; k++)
+        {
+            int line = response.Effects + k;
+            double turn = -constants[line] / rates[line];
+            if (turn > from && turn < Math.Min(to, Most) && sign * Total(response, effect, turn) >= limit)
+            {
+                turns.Add(turn);
+            }
+        }
+
+        return turns;
+    }
+
     /// <summary>x of every axle, front to back, at a scale [m].</summary>
     public double[] AxleStations(double scale)
     {
