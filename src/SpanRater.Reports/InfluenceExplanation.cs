@@ -54,7 +54,7 @@ public static class InfluenceExplanation
             blocks.Add(new ResultBlock.Paragraph($"Members that only pull: {(names.Length == 0 ? "none" : Told.List(names))} {(names.Length == 1 ? "is" : "are")} slack here. The line holds while that stays so, and a load that changes the set changes the line.", Strong: true));
         }
 
-        blocks.AddRange(narration.IsSlack ? [new ResultBlock.Paragraph($"{name} is slack here: it carries nothing.")]
+        blocks.AddRange(narration.IsSlack ? [new ResultBlock.Paragraph($"{name} is slack here: it carries nothing. Its line where it pulls: name the rods that are slack then with --slack.")]
             : narration.IsJointAlone ? JointTelling.Alone(narration, truss)
             : narration.Section is { } section ? SectionTelling.Of(narration, section, truss, units)
             : JointTelling.Otherwise(narration, truss));

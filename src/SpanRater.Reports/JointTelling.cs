@@ -30,7 +30,7 @@ internal static class JointTelling
     {
         string name = truss.Members[narration.Member].Name;
         yield return new ResultBlock.Heading("No single cut");
-        yield return new ResultBlock.Paragraph($"No section was found that cuts {name} and leaves a single unknown in one equation, so its line does not follow from one moment or one shear. It comes from the equations of all joints together.");
+        yield return new ResultBlock.Paragraph($"No section was found that cuts {name} and leaves a single unknown in one equation, so its line does not follow from one moment or one shear.{(narration.Tie is null ? " It comes from the equations of all joints together." : "")}");
         if (narration.Tie is not { } tie)
         {
             yield break;
@@ -50,7 +50,7 @@ internal static class JointTelling
         string name = truss.Members[member].Name, joint = truss.Joints[tie.Joint].Name, other = truss.Members[tie.Other!.Value].Name;
         string[] inLine = [.. OthersAt(tie.Joint, member, truss, slack).Where(o => o != other)];
         string own = tie.OwnLoad == 0 ? "" : $", and {Told.Number(tie.OwnLoad)} for a unit load at {joint} itself";
-        yield return new ResultBlock.Paragraph($"At joint {joint} {Told.List(inLine)} {(inLine.Length == 1 ? "holds" : "hold")} nothing across {(inLine.Length == 1 ? "its" : "their")} line; across it there {(tie.OwnLoad == 0 ? "are" : "are, beside the load,")} only {name} and {other}, which balance one another: {Told.Number(tie.Ratio)} in {name} for one in {other}{own}.");
+        yield return new ResultBlock.Paragraph($"At joint {joint}, {Told.List(inLine)} {(inLine.Length == 1 ? "holds" : "hold")} nothing across {(inLine.Length == 1 ? "its" : "their")} line; across it there {(tie.OwnLoad == 0 ? "are" : "are, beside the load,")} only {name} and {other}, which balance one another: {Told.Number(tie.Ratio)} in {name} for one in {other}{own}.");
         yield return new ResultBlock.Equation(
             $"F({name}) = {Told.Number(tie.Ratio)} × F({other}){(tie.OwnLoad == 0 ? "" : $" + {Told.Number(tie.OwnLoad)} × load at {joint}")}",
             $"F_{{{Told.Tex(name)}}} = {Told.Number(tie.Ratio)} \\times F_{{{Told.Tex(other)}}}{(tie.OwnLoad == 0 ? "" : $" + {Told.Number(tie.OwnLoad)} \\times P_{{{Told.Tex(joint)}}}")}");

@@ -46,7 +46,11 @@ internal static class BridgeInput
     /// <summary>Position of a member named on the command line.</summary>
     public static int FindMember(Truss truss, string name, string option = "--member") =>
         truss.FindMember(name)
-        ?? throw new RefusedException($"{option} \"{name}\": members.csv has no such member.{NearestName.Question(name, truss.Members.Select(m => m.Name))}");
+        ?? throw new RefusedException($"{option} \"{name}\": members.csv has no such member.{NearestName.Question(FromEnds(truss, name) ?? name, truss.Members.Select(m => m.Name))}");
+
+    // U2L2 for L2U2, or ends run together where the member has a name of another kind.
+    private static string? FromEnds(Truss truss, string typed) =>
+        truss.Members.FirstOrDefault(m => ((string[])[m.From + m.To, m.To + m.From]).Contains(typed, StringComparer.OrdinalIgnoreCase))?.Name;
 
     /// <summary>The load case of that name.</summary>
     public static LoadCase FindCase(Bridge bridge, string name)

@@ -15,8 +15,8 @@ internal static class ExerciseCommand
     {
         Option<string?> form = NewCommand.FormOption();
         var seed = new Option<string?>("--seed") { Description = "A whole number: the same number gives the same exercise, byte for byte.", HelpName = "N" };
-        var level = new Option<string>("--level") { Description = "easy: reactions and two members; medium: members of inner panels; hard: influence ordinates and peaks under a train. Unset: easy.", HelpName = "easy|medium|hard", DefaultValueFactory = _ => "easy" };
-        var units = new Option<string>("--units") { Description = "us (feet and kips) or si (metres and kilonewtons). Unset: us.", HelpName = "us|si", DefaultValueFactory = _ => "us" };
+        var level = new Option<string>("--level") { Description = "easy: reactions and two members; medium: members of inner panels; hard: influence ordinates and peaks under a train.", HelpName = "easy|medium|hard", DefaultValueFactory = _ => "easy" };
+        var units = new Option<string>("--units") { Description = "us (feet and kips) or si (metres and kilonewtons).", HelpName = "us|si", DefaultValueFactory = _ => "us" };
         var output = new Option<string?>("--out") { Description = "The folder to write: one that is not there yet, or an empty one. Unset: exercise-FORM-LEVEL-N here.", HelpName = "FOLDER" };
         level.AcceptOnlyFromAmong([.. Levels.Select(ExerciseWords.Of)]);
         units.AcceptOnlyFromAmong("us", "si");
@@ -62,6 +62,16 @@ internal static class ExerciseCommand
             string keyPath = parsed.GetValue(key) ?? Path.Combine(Path.GetDirectoryName(path) ?? "", ExerciseTables.KeyFile);
             Answer answer = common.AnswerTo(parsed, surroundings);
             answer.CheckFiles([path, keyPath]);
+            if (File.Exists(path) && parsed.GetValue(key) is null && !File.Exists(keyPath))
+            {
+                throw new RefusedException($"{path}: no {ExerciseTables.KeyFile} lies beside it: name the key with --key FILE.");
+            }
+
+            if (Directory.Exists(path))
+            {
+                throw new RefusedException($"{path}: is a folder: name the file of answers in it, such as {Path.Combine(path, ExerciseTables.AnswersFile)}.");
+            }
+
             var findings = new FindingList();
             return MarkedExercise.Read(path, keyPath, findings) is { } marked
                 ? answer.Deliver(MarkedPage.Of(marked), DisplayUnits.Us)

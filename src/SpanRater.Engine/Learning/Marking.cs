@@ -19,6 +19,9 @@ public static class Marking
     /// <summary>The rounding of the digits given excuses no more than this part of the right value [-].</summary>
     public const double MostRounding = 0.05;
 
+    /// <summary>A wrong answer within this part of the right value is near it, as rounding on the way makes it [-].</summary>
+    public const double NearPart = 0.02;
+
     /// <summary>An answer below this part of the right value is a zero, and no small number [-].</summary>
     private const double Zero = 1e-4;
 
@@ -36,6 +39,11 @@ public static class Marking
     /// <param name="value">The value.</param>
     /// <param name="rounding">Half a unit of the last digit given, in the same unit.</param>
     public static double Tolerance(double value, double rounding) => Math.Max(Part * Math.Abs(value), Math.Min(rounding, MostRounding * Math.Abs(value)));
+
+    /// <summary>Whether an answer is as near the right value as rounding on the way brings one.</summary>
+    /// <param name="answer">The answer.</param>
+    /// <param name="right">The right value.</param>
+    public static bool IsNear(double answer, double right) => Math.Abs(answer - right) <= NearPart * Math.Abs(right);
 
     /// <summary>Marks an answer.</summary>
     /// <param name="answer">The answer [N; - for an ordinate].</param>

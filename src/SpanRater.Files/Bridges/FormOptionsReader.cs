@@ -8,6 +8,7 @@ public sealed class FormOptionsReader
     private const double ShortestPanel = 0.1;
     private const double LongestPanel = 100;
     private const double LargestLineLoad = 1e6;
+    private const string LargestLineLoadInWords = "1000 kN/m (68.5 klf)";
 
     private readonly FormOptions options;
     private readonly List<string> faults = [];
@@ -48,15 +49,15 @@ public sealed class FormOptionsReader
         DeckChord deck = ReadDeck(kind);
         CentrePanel? centre = ReadCentre(kind, panels);
         SubDiagonal sub = ReadSubDiagonal(kind);
-        double? area = ReadAbove(options.Area, "--area", Quantity.Area, 10, "10 m2");
+        double? area = ReadAbove(options.Area, "--area", Quantity.Area, 10, "10 m2 (15,500 in2)");
         if (kind is { CentreIsAtMidspan: true } && centre is CentrePanel.OneDiagonal or CentrePanel.CrossedRods && options.Area is null)
         {
             faults.Add($"--area is missing: with --centre {options.Centre} {FormWords.WithArticle(kind!)} is redundant, and its forces depend on areas. Give one for all members, such as --area \"12 in2\", and put the real ones into {BridgeFolder.MembersFile}.");
         }
 
         string? name = ReadName();
-        double? dead = ReadAbove(options.Dead, "--dead", Quantity.LineLoad, LargestLineLoad, "1000 kN/m");
-        double? wearing = ReadAbove(options.Wearing, "--wearing", Quantity.LineLoad, LargestLineLoad, "1000 kN/m");
+        double? dead = ReadAbove(options.Dead, "--dead", Quantity.LineLoad, LargestLineLoad, LargestLineLoadInWords);
+        double? wearing = ReadAbove(options.Wearing, "--wearing", Quantity.LineLoad, LargestLineLoad, LargestLineLoadInWords);
         if (faults.Count > 0 || kind is null || panels is null || panel is null || heights is null || centre is null)
         {
             return null;
@@ -88,7 +89,7 @@ public sealed class FormOptionsReader
         bool isWhole = int.TryParse(options.Panels.Trim(), NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out int panels);
         if (kind is null ? !isWhole || panels < 1 : !isWhole || !kind.Allows(panels))
         {
-            faults.Add($"--panels \"{options.Panels}\": {(kind is null ? "write a whole number above zero" : $"{FormWords.WithArticle(kind)} has {FormWords.PanelsOf(kind)}")}.");
+            faults.Add($"--panels \"{options.Panels}\": {(kind is null ? "write a whole number above zero" : $"{(isWhole ? "" : "write a whole number; ")}{FormWords.WithArticle(kind)} has {FormWords.PanelsOf(kind)}")}.");
             return OnlyNumberOf(kind);
         }
 

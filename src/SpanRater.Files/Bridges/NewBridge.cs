@@ -22,7 +22,7 @@ public sealed record NewBridge(
     DisplayUnits Units)
 {
     /// <summary>The form and its measures in one sentence.</summary>
-    public string Description => string.Create(CultureInfo.InvariantCulture, $"{Capital(Sort())}: {Measures.Panels} panels of {Length(Measures.PanelLength)}, span {Length(Measures.Panels * Measures.PanelLength)}, {HeightWords()}{CentreWords()}{SubWords()}.");
+    public string Description => string.Create(CultureInfo.InvariantCulture, $"{Capital(Sort())}: {Measures.Panels} panels of {PanelLength()}, span {Length(Measures.Panels * Measures.PanelLength)}, {HeightWords()}{CentreWords()}{SubWords()}.");
 
     /// <summary>The name of a bridge that was given none: "Pratt truss of 96 ft".</summary>
     public string UsualName => $"{Capital(FormWords.Truss(Kind))} of {Length(Measures.Panels * Measures.PanelLength)}";
@@ -67,6 +67,15 @@ public sealed record NewBridge(
         [Description, .. Remarks, "Pinned at the left end, on a roller at the right one. Joints are pins, and the deck brings its load to the panel points alone."]);
 
     private string Length(double metres) => ShortestFigure.WithUnit(metres, BridgeFolderWriter.LengthUnit(Units));
+
+    // A span that its panels do not divide evenly has no end of digits.
+    private string PanelLength()
+    {
+        Unit unit = BridgeFolderWriter.LengthUnit(Units);
+        string exact = ShortestFigure.Of(Measures.PanelLength, unit);
+        int mark = exact.IndexOf('.', StringComparison.Ordinal);
+        return mark >= 0 && exact.Length - mark > 5 ? $"{ResultTable.Figure(Measures.PanelLength / unit.Size, 4)} {unit.Symbol}" : Length(Measures.PanelLength);
+    }
 
     private string AreaText(double area) => ShortestFigure.WithUnit(area, Unit.Find(Units == DisplayUnits.Us ? "in2" : "cm2")!);
 

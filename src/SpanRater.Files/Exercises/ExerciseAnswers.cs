@@ -55,6 +55,12 @@ internal static class ExerciseAnswers
 
     private static LearnerAnswer? Answer(TableRow row, string question, KeyEntry entry, FindingList findings)
     {
+        if (UnitBehind(row["answer"].Text) is { } behind)
+        {
+            findings.Error(row["answer"].Where, $"\"{row["answer"].Text}\" has its unit behind it: write the number alone here, and {behind} under unit.");
+            return null;
+        }
+
         double? number = row.Value("answer");
         double? size = SizeOf(row["unit"], entry, findings);
         double? sign = SignOf(row["sense"], entry, findings);
@@ -76,11 +82,20 @@ internal static class ExerciseAnswers
         return new LearnerAnswer(question, signed * size.Value, HalfUnit(row["answer"].Text) * size.Value, words, isBlank);
     }
 
+    // The unit of a force that follows a number in the same cell: kN in "170 kN"; null where there is none.
+    private static string? UnitBehind(string text)
+    {
+        string behind = text.Trim().TrimStart("+-−0123456789.,".ToCharArray()).Trim();
+        return behind.Length > 0 && behind.Length < text.Trim().Length && Unit.Find(behind) is { Quantity: Quantity.Force } ? behind : null;
+    }
+
     private static double? SizeOf(TableCell unit, KeyEntry entry, FindingList findings)
     {
         if (entry.Unit.Length == 0)
         {
-            if (unit.Text is "" or "-" or "1" or "–")
+            string[] parts = unit.Text.Split('/', StringSplitOptions.TrimEntries);
+            bool isRatio = parts.Length == 2 && parts[0] == parts[1] && Unit.Find(parts[0]) is { Quantity: Quantity.Force };
+            if (isRatio || unit.Text.ToUpperInvariant() is "" or "-" or "1" or "–" or "NONE")
             {
                 return 1;
             }
@@ -89,7 +104,9 @@ internal static class ExerciseAnswers
             return null;
         }
 
-        if (Unit.Find(unit.Text) is { Quantity: Quantity.Force } found)
+        // KN and Kip are written for kN and kip often, and can mean nothing else.
+        string spelling = string.Equals(unit.Text, entry.Unit, StringComparison.OrdinalIgnoreCase) ? entry.Unit : unit.Text;
+        if (Unit.Find(spelling) is { Quantity: Quantity.Force } found)
         {
             return found.Size;
         }

@@ -88,7 +88,14 @@ internal static partial class QuantityText
 
             if (Unit.Find(spelling) is { } unit && unit.Quantity == quantity)
             {
-                (double? value, string? wrong) = ReadNumber(match.Groups["number"].Value, commaIsDecimalMark: false);
+                // No columns here that a comma could part: only the mark is wrong.
+                string number = match.Groups["number"].Value;
+                if (number.Contains(',', StringComparison.Ordinal))
+                {
+                    return (null, $"\"{text}\" has a comma: write a decimal point ({trimmed.Replace(',', '.')}); thousands are not separated.");
+                }
+
+                (double? value, string? wrong) = ReadNumber(number, commaIsDecimalMark: false);
                 return (value * unit.Size, wrong);
             }
 

@@ -66,7 +66,7 @@ public static class ExerciseSheet
         [.. train.Loads.Select((load, i) => (IReadOnlyList<object?>)[Number(i), load, i == 0 ? null : train.Gaps[i - 1].Least])]));
 
     private static string UnitWords(ExerciseQuestion question, DisplayUnits units) =>
-        ExerciseTables.UnitOf(question, units) is { Length: > 0 } unit ? unit : "none: force per force";
+        ExerciseTables.UnitOf(question, units) is { Length: > 0 } unit ? unit : "none (force per force)";
 
     private static string Whole(double force) => ResultTable.Figure(force, 0);
 

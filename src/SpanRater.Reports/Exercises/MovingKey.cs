@@ -14,7 +14,7 @@ internal static class MovingKey
         foreach ((string member, IReadOnlyList<double> ordinates) in exercise.KeyOrdinates)
         {
             blocks.Add(new ResultBlock.Heading(string.Create(CultureInfo.InvariantCulture, $"K{++line} Influence line of {member}"), 3));
-            blocks.Add(new ResultBlock.Paragraph("A unit load at each panel point in turn, straight between them. Tension is positive."));
+            blocks.Add(new ResultBlock.Paragraph($"A unit load at each panel point in turn, straight between them. Tension is positive. Why it looks so: spanrater influence bridge --explain {member}, in this folder."));
             blocks.Add(new ResultBlock.Grid(new ResultTable(
                 [new("panel point"), new("station", Quantity.Length), new("ordinate", Quantity.Number, 4)],
                 [.. exercise.Truss.PanelPoints.Select((p, i) => (IReadOnlyList<object?>)[exercise.Truss.Joints[p].Name, exercise.Truss.Joints[p].X, Clean(ordinates[i])])])));

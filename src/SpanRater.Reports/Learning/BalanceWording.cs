@@ -8,7 +8,11 @@ internal static class BalanceWording
     /// <summary>The centre of moments: a joint, or a point with its coordinates.</summary>
     public static string Centre(Truss truss, Balance balance, ForceNotation notation) =>
         truss.Joints.FirstOrDefault(j => j.X == balance.X && j.Y == balance.Y)?.Name
-        ?? $"the point x = {notation.Length(balance.X)}, y = {notation.Length(balance.Y)} {notation.LengthUnit}";
+        ?? $"the point {Coordinates(balance, notation)}";
+
+    /// <summary>The centre of moments within the name of a sum, where an equals sign follows: a joint, or coordinates in brackets.</summary>
+    public static string CentreInSum(Truss truss, Balance balance, ForceNotation notation) =>
+        truss.Joints.FirstOrDefault(j => j.X == balance.X && j.Y == balance.Y)?.Name ?? $"({Coordinates(balance, notation)})";
 
     /// <summary>A number without idle zeros.</summary>
     public static string Trimmed(double value, int decimals)
@@ -65,6 +69,7 @@ internal static class BalanceWording
                         (double run, double rise, double length) = worked.Names.DirectionAt(t.Force, t.Joint);
                         return $"{worked.Names[t.Force]}: {Product(balance.Y, rise / length)} − {Product(-balance.X, run / length)} = {ForceNotation.Cosine(t.Coefficient)}";
                     }),
+                    .. LoadsAcross(worked, balance),
                 ]);
         }
 
@@ -96,6 +101,23 @@ internal static class BalanceWording
         1 => names[0],
         _ => $"{string.Join(", ", names.Take(names.Count - 1))} and {names[^1]}",
     };
+
+    // Loads have their factors on turned axes as well: one line for each direction in which any acts.
+    private static IEnumerable<string> LoadsAcross(WorkedSolution worked, Balance balance)
+    {
+        (double Right, double Up)[] loads = [.. balance.Joints.Select(j => worked.JointLoads[j])];
+        foreach ((string name, double right, double up) in ((string, double, double)[])[("down", 0, -1), ("up", 0, 1), ("to the left", -1, 0), ("to the right", 1, 0)])
+        {
+            double factor = (balance.X * right) + (balance.Y * up);
+            if (Math.Abs(factor) > 1e-12 && loads.Any(l => (l.Right * right) + (l.Up * up) > 0))
+            {
+                yield return $"load {name}: {Product(balance.Y, up)} − {Product(-balance.X, right)} = {ForceNotation.Cosine(factor)}";
+            }
+        }
+    }
+
+    private static string Coordinates(Balance balance, ForceNotation notation) =>
+        $"x = {notation.Length(balance.X)}, y = {notation.Length(balance.Y)} {notation.LengthUnit}";
 
     private static string Stands(string[] names) => names.Length == 1 ? "stands" : "stand";
 

@@ -46,8 +46,7 @@ internal sealed class EquationLines
         _ => $"ΣM about {Centre}",
     };
 
-    /// <summary>The centre of moments: a joint, or a point with its coordinates.</summary>
-    public string Centre => BalanceWording.Centre(worked.Truss, balance, notation);
+    private string Centre => BalanceWording.CentreInSum(worked.Truss, balance, notation);
 
     /// <summary>The equation with names in it.</summary>
     public ResultBlock.Equation WithNames(IReadOnlyCollection<int> all) => Line($"{Name} = 0", NameTex, all);
@@ -97,7 +96,7 @@ internal sealed class EquationLines
     {
         BalanceKind.Right => "\\sum X",
         BalanceKind.Up => "\\sum Y",
-        BalanceKind.Across => $"\\sum_{{\\perp {Tex(worked.Names[balance.Beside!.Value])}}}",
+        BalanceKind.Across => $"\\sum F_{{\\perp {Tex(worked.Names[balance.Beside!.Value])}}}",
         _ => $"\\sum M_{{{Tex(Centre)}}}",
     };
 

@@ -67,7 +67,7 @@ public static class SectionPage
         if (check.Cuts.Count > 1)
         {
             string[] before = [.. check.Cuts.SkipLast(1).Select(c => worked.Truss.Members[c.Member].Name)];
-            yield return new ResultBlock.Paragraph($"No single cut through up to four members gives {check.Name} alone: cuts of their own give {BalanceWording.List(before)} first.");
+            yield return new ResultBlock.Paragraph($"No single cut through up to four members gives {check.Name} alone: {(before.Length == 1 ? "a cut of its own gives" : "cuts of their own give")} {BalanceWording.List(before)} first.");
         }
 
         // The reactions, where a part kept bears one.
@@ -127,7 +127,7 @@ public static class SectionPage
             : check.BySections is not { } force ? $"No cut through up to four members gives {name}, alone or together with members that a cut gives: it is found joint by joint only, {joints}."
             : string.Create(
                 CultureInfo.InvariantCulture,
-                $"{name} by {(check.Cuts.Count == 1 ? "section" : "sections")}: {notation.MemberInWords(force)}. Joint by joint: {joints}. The two differ by {check.Difference:0.0e+0} of the largest member force.");
+                $"{name} by {(check.Cuts.Count == 1 ? "section" : "sections")}: {notation.MemberInWords(force)}. Joint by joint: {joints}. {(check.Difference > ForceSolution.RouteLimit ? $"The two differ by {check.Difference:0.0e+0} of the largest member force." : $"The two agree within {ForceSolution.RouteLimit:0e+0} of the largest member force.")}");
     }
 
     private static void Write(Utf8JsonWriter json, Bridge bridge, LoadAsked asked, string member, SectionCheck check)

@@ -92,11 +92,12 @@ public static class WorkedSolutionPage
     {
         Truss truss = worked.Truss;
         yield return new ResultBlock.Heading("Is it a truss that statics can solve?");
-        yield return new ResultBlock.Paragraph($"{RefusalWording.Count(worked.Stability)} As many equations as unknown forces, and none says the same as others: every force follows from equilibrium.");
         if (Slack(worked) is { } slack)
         {
             yield return slack;
         }
+
+        yield return new ResultBlock.Paragraph($"{RefusalWording.Count(worked.Stability)} As many equations as unknown forces, and none says the same as others: every force follows from equilibrium.");
 
         if (worked.Loads.Movements.Count > 0)
         {
@@ -104,7 +105,7 @@ public static class WorkedSolutionPage
         }
 
         yield return new ResultBlock.Heading("Signs and directions");
-        yield return new ResultBlock.Paragraph("Every member is taken to pull at its joints, so a positive force is tension and a negative one compression. ΣX counts to the right, ΣY upward, moments anticlockwise. Numbers are shown rounded and carried unrounded: by hand the last digit may differ by a few.");
+        yield return new ResultBlock.Paragraph("Every member is taken to pull at its joints, so a positive force is tension and a negative one compression. ΣX counts to the right, ΣY upward, moments anticlockwise. A force already found is put in with its sign, so that less a compression becomes plus. Numbers are shown rounded and carried unrounded: by hand the last digit may differ by a few.");
         yield return new ResultBlock.Grid(new ResultTable(
             [new("member"), new("from"), new("to"), new("right", Quantity.Length, 4), new("up", Quantity.Length, 4), new("length", Quantity.Length, 4), new("right/length", Quantity.Number, 5), new("up/length", Quantity.Number, 5)],
             [
@@ -197,7 +198,7 @@ public static class WorkedSolutionPage
     {
         yield return new ResultBlock.Heading("What is left over must close");
         int left = worked.LeftOver.Count, from = worked.Stability.EquationCount;
-        yield return new ResultBlock.Paragraph($"Of the {from.ToString(CultureInfo.InvariantCulture)} equations of the joints {StepWording.Count(left)} were not needed, since the whole truss gave the reactions{(worked.Steps.Any(s => s.Kind == StepKind.Section) ? " and a section gave members" : "")}. They hold no unknown force any more, and must come to zero by themselves:");
+        yield return new ResultBlock.Paragraph($"Of the {from.ToString(CultureInfo.InvariantCulture)} equations of the joints {StepWording.Count(left)} were not needed, since the whole truss gave the reactions{(worked.Steps.Any(s => s.Kind == StepKind.Section) ? (worked.Steps.Count(s => s.Kind == StepKind.Section) == 1 ? " and a section gave members" : " and sections gave members") : "")}. They hold no unknown force any more, and must come to zero by themselves:");
         foreach (ClosingEquation closing in worked.LeftOver)
         {
             yield return new EquationLines(worked, closing.Balance, worked.Forces, notation).Closing(closing.Residual);

@@ -174,6 +174,38 @@ public sealed class ExerciseCommandTests : IDisposable
         Assert.Contains("(the sense is blank, so the number counts as tension)", Check(Folder, "4,67.5,kip,").Output, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("5,1,kip/kip,")]
+    [InlineData("5,1,none,")]
+    [InlineData("1,18,KIP,")]
+    public void Check_UnitsAsLearnersWriteThem_AreUnderstood(string row)
+    {
+        WriteHand();
+        Run run = Check(Folder, row);
+        Assert.Equal((0, ""), (run.Status, run.Error));
+    }
+
+    [Fact]
+    public void Check_OffByOnePerCent_AsksWhetherItWasRounded()
+    {
+        WriteHand();
+        string[] lines = Check(Folder, "1,18.2,kip,", "4,-68.3,kip,").Output.Split('\n');
+        Assert.All((string[])["1 ", "4 "], n => Assert.Contains("wrong", lines.Single(l => l.StartsWith(n, StringComparison.Ordinal)), StringComparison.Ordinal));
+        Assert.Contains("near the key: numbers rounded on the way?", lines.Single(l => l.StartsWith("1 ", StringComparison.Ordinal)), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Check_WithoutAKeyBeside_SaysHowToNameOne()
+    {
+        WriteHand();
+        File.Move(Path.Combine(Folder, "key.csv"), Path.Combine(place, "elsewhere.csv"));
+        File.WriteAllText(Answers, "question,answer,unit\n1,18,kip\n");
+        Run run = Run.Of("exercise", "check", Answers);
+        Assert.Equal((1, "", $"{Answers}: no key.csv lies beside it: name the key with --key FILE.\n"), (run.Status, run.Output, run.Error));
+        Assert.Equal(0, Run.Of("exercise", "check", Answers, "--key", Path.Combine(place, "elsewhere.csv")).Status);
+        Assert.Equal($"{Folder}: is a folder: name the file of answers in it, such as {Answers}.\n", Run.Of("exercise", "check", Folder).Error);
+    }
+
     [Fact]
     public void Check_MixedUnits_AreRecognised()
     {
@@ -188,6 +220,7 @@ public sealed class ExerciseCommandTests : IDisposable
     [Theory]
     [InlineData("answers.csv:2:1: there is no question 9: the key has 1, 2, 3, 4, 5.", "9,1,kip,")]
     [InlineData("answers.csv:2:3: \"abc\" is not a number.", "1,abc,kip,")]
+    [InlineData("answers.csv:2:3: \"18 kip\" has its unit behind it: write the number alone here, and kip under unit.", "1,18 kip,kip,")]
     [InlineData("answers.csv:2:6: the answer has no unit: write kip, or the unit you worked in.", "1,18,,")]
     [InlineData("answers.csv:2:6: unit \"ton\": a bare ton may be 2,000 lb or 1,000 kg: write \"US ton\" (2,000 lbf) or \"tonne\" (1,000 kg).", "1,18, ton,")]
     [InlineData("answers.csv:2:6: unit \"ft\": \"ft\" is a unit of a length; for a force, write kip or kN.", "1,18, ft,")]

@@ -37,6 +37,25 @@ public sealed class ExplainTests : IDisposable
     }
 
     [Fact]
+    public void Influence_ExplainMemberTiedToAnother_DoesNotSayThatAllJointsAreNeeded()
+    {
+        string output = Run.Of("influence", Repository.Sample("garrow-landing"), "--explain", "U2M2").Output;
+        Assert.Contains("At joint U2, U1U2 and U2U3 hold nothing across their line;", output, StringComparison.Ordinal);
+        Assert.DoesNotContain("all joints together", output, StringComparison.Ordinal);
+        Assert.Contains("It comes from the equations of all joints together.", Run.Of("influence", Repository.Sample("garrow-landing"), "--explain", "U4L4").Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Explain_WithRods_SaysWhereToLook()
+    {
+        string hollis = Repository.Sample("hollis-fork");
+        Assert.Contains("L2U3 is slack here: it carries nothing. Its line where it pulls: name the rods that are slack then with --slack.", Run.Of("influence", hollis, "--explain", "L2U3").Output, StringComparison.Ordinal);
+        Run roll = Run.Of("roll", hollis, "--vehicle", "Type 3", "--explain", "L2U3");
+        Assert.Equal(3, roll.Status);
+        Assert.Contains("roll --member L2U3 shows each axle at it, and which rods are slack there.", roll.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Roll_ExplainDiagonal_TellsPeakCandidatesOtherWayAndSlopes()
     {
         Run run = Run.Of("roll", Repository.Sample("garrow-landing"), "--vehicle", "EV3", "--explain", "M2U3");

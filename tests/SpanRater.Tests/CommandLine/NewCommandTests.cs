@@ -74,8 +74,21 @@ public sealed class NewCommandTests : IDisposable
     public void New_OpenCentreAndCrossedRods_SayWhatTheyAre()
     {
         string[] measures = ["--form", "pratt", "--span", "80 ft", "--panels", "5", "--height", "20 ft"];
-        Assert.Contains("With its centre panel open it is a mechanism", Run.Of(["new", Folder, .. measures, "--centre", "open"]).Output, StringComparison.Ordinal);
-        Assert.Contains("U2L3 and L2U3 only pull: which of them acts depends on dead and live load together, so that loads.csv needs the dead load first.", Run.Of(["new", Folder + "2", .. measures, "--centre", "crossed"]).Output, StringComparison.Ordinal);
+        string open = Run.Of(["new", Folder, .. measures, "--centre", "open"]).Output, crossed = Run.Of(["new", Folder + "2", .. measures, "--centre", "crossed"]).Output;
+        Assert.Contains("With its centre panel open it is a mechanism", open, StringComparison.Ordinal);
+        Assert.Contains("U2L3 and L2U3 only pull: which of them acts depends on dead and live load together, so that loads.csv needs the dead load first.", crossed, StringComparison.Ordinal);
+
+        // What cannot answer yet is not proposed as the next thing to type, or not without what it lacks.
+        Assert.DoesNotContain("spanrater influence", open, StringComparison.Ordinal);
+        Assert.Contains($"spanrater influence {Folder}2, once loads.csv has the dead load\n", crossed, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void New_PanelsThatDoNotDivideTheSpan_ShowsFourDecimalsAndWritesAll()
+    {
+        Run run = Run.Of("new", Folder, "--form", "pratt", "--span", "96 ft", "--panels", "7", "--height", "20 ft");
+        Assert.Contains("7 panels of 13.7143 ft, span 96 ft", run.Output, StringComparison.Ordinal);
+        Assert.Contains("\nL1,13.71428571429,0,,yes\n", File.ReadAllText(Path.Combine(Folder, "joints.csv")), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -90,7 +103,9 @@ public sealed class NewCommandTests : IDisposable
 
     [Theory]
     [InlineData("--panels \"0\": a Pratt truss has from 3 to 200 panels.", "pratt", "--span", "96 ft", "--panels", "0", "--height", "20 ft")]
-    [InlineData("--panels \"six\": a Pratt truss has from 3 to 200 panels.", "pratt", "--span", "96 ft", "--panels", "six", "--height", "20 ft")]
+    [InlineData("--panels \"6.5\": write a whole number; a Pratt truss has from 3 to 200 panels.", "pratt", "--span", "96 ft", "--panels", "6.5", "--height", "20 ft")]
+    [InlineData("--span \"96,5 ft\" has a comma: write a decimal point (96.5 ft); thousands are not separated.", "pratt", "--span", "96,5 ft", "--panels", "6", "--height", "20 ft")]
+    [InlineData("--panels \"six\": write a whole number; a Pratt truss has from 3 to 200 panels.", "pratt", "--span", "96 ft", "--panels", "six", "--height", "20 ft")]
     [InlineData("--panels is missing: a Pratt truss has from 3 to 200 panels.", "pratt", "--span", "96 ft", "--height", "20 ft")]
     [InlineData("--panels \"7\": a K-truss has an even number of panels, from 4 to 200.", "k", "--span", "96 ft", "--panels", "7", "--height", "20 ft")]
     [InlineData("--panels \"10\": a Baltimore truss has a number of panels that is a multiple of 4, from 8 to 200.", "baltimore", "--span", "96 ft", "--panels", "10", "--height", "20 ft")]

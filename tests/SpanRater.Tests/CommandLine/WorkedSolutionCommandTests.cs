@@ -27,6 +27,8 @@ public sealed class WorkedSolutionCommandTests : IDisposable
     public void Section_UnknownMemberOrNone_IsRefused()
     {
         Assert.Equal("--member \"M2U9\": members.csv has no such member. Did you mean \"M2U3\"?\n", Run.Of("section", Garrow, "--case", "DC", "--member", "M2U9").Error);
+        Assert.Equal("--member \"U3M2\": members.csv has no such member. Did you mean \"M2U3\"?\n", Run.Of("section", Garrow, "--case", "DC", "--member", "U3M2").Error);
+        Assert.Equal("--member \"l3m2\": members.csv has no such member. Did you mean \"M2L3\"?\n", Run.Of("section", Garrow, "--case", "DC", "--member", "l3m2").Error);
         Assert.Contains("Option '--member' is required.", Run.Of("section", Garrow, "--case", "DC").Error, StringComparison.Ordinal);
     }
 

@@ -38,6 +38,13 @@ public class WorkedSolutionPageTests
     public void KTruss_UnderItsDeadLoad_SaysEachStepInWords(string line) => Assert.Contains(line, KTruss.Value.Split('\n'));
 
     [Fact]
+    public void KTruss_InMarkdown_NamesTheForcesOfATurnedSum()
+    {
+        string markdown = Run.Of("joints", Garrow, "--case", "DC", "--format", "markdown").Output;
+        Assert.Contains("$$\\sum F_{\\perp \\mathrm{M1U2}} = 0:\\quad 0.78935 \\cdot \\mathrm{U1M1}", markdown, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void CompoundTruss_SaysThatItTakesASection()
     {
         using BridgeOnDisk disk = FinkOnDisk.Make();
@@ -57,6 +64,15 @@ public class WorkedSolutionPageTests
         Assert.Contains("At D all unknown forces but AD lie in one line, so that one can be found; the others wait.", lines);
         Assert.Contains("Neither ΣX nor ΣY holds one unknown force alone, so the axes are turned: in the sum square to CD, CD and DE have no part, and AD stands alone.", lines);
         Assert.Contains("Unknown: AD, CD and DE. Load: 2.0000 kN down; 1.0000 kN to the right.", lines);
+
+        // The loads are in the turned sum, and so is where their factors come from.
+        int at = Array.IndexOf(lines, "Unknown: AD, CD and DE. Load: 2.0000 kN down; 1.0000 kN to the right.");
+        string sum = lines.Skip(at).First(l => l.Contains("Σ⊥CD = 0:", StringComparison.Ordinal));
+        foreach ((string load, string shown) in ((string, string)[])[("  - load down: ", "·2.0000"), ("  - load to the right: ", "·1.0000")])
+        {
+            string factor = Assert.Single(lines.Skip(at).TakeWhile(l => l != sum), l => l.StartsWith(load, StringComparison.Ordinal)).Split(" = ")[1];
+            Assert.Contains(factor.TrimStart('−') + shown, sum, StringComparison.Ordinal);
+        }
     }
 
     [Fact]

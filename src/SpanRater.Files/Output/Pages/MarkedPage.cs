@@ -83,7 +83,8 @@ public static class MarkedPage
         string[] fits = [.. mark.Fits.Select(f => string.Join(", and ", f.Mistakes.Select(ExerciseWords.Looks))).Distinct()];
         bool unsaid = answer.Answer!.SenseIsBlank && mark.Fits.Any(f => f.Mistakes.Any(m => m.Mistake == Mistake.SenseFlipped)) && answer.Answer.Value > 0;
         string remark = unsaid ? " (the sense is blank, so the number counts as tension)" : "";
-        return fits.Length == 0 ? "none of the usual mistakes" : string.Join("; or ", fits) + remark;
+        return fits.Length == 0 && Marking.IsNear(answer.Answer.Value, answer.Key.Value) ? $"near the key: numbers rounded on the way?{remark}"
+            : fits.Length == 0 ? "none of the usual mistakes" : string.Join("; or ", fits) + remark;
     }
 
     private static string Compare(MarkedAnswer answer) =>

@@ -24,13 +24,19 @@ public static class NewBridgePage
         blocks.AddRange(bridge.Remarks.Select(r => new ResultBlock.Paragraph(r)));
         blocks.Add(new ResultBlock.Paragraph(RefusalWording.Count(bridge.Stability)));
         blocks.Add(new ResultBlock.Items($"Written to {folder}:", [.. files.Select(f => f.Name)]));
+        bool weighs = bridge.Cases.Any(c => c.Name == Bridge.ComponentsCase);
+        string first = !weighs && bridge.Truss.Members.Any(m => m.TensionOnly) ? $", once {BridgeFolder.LoadsFile} has the dead load" : "";
+        string[] forces = bridge.Stability.Verdict == StabilityVerdict.Mechanism ? [] :
+        [
+            $"spanrater influence {typed}{first}",
+            $"spanrater roll {typed} --vehicle \"Type 3\"{first}",
+        ];
         blocks.Add(new ResultBlock.Items(
             "Next:",
             [
                 $"spanrater check {typed} --picture {picture}",
-                $"spanrater influence {typed}",
-                $"spanrater roll {typed} --vehicle \"Type 3\"",
-                string.Create(CultureInfo.InvariantCulture, $"spanrater rate {typed}, once {BridgeFolder.BridgeFile} has the method and the roadway{(bridge.Cases.Any(c => c.Name == Bridge.ComponentsCase) ? "" : $", {BridgeFolder.LoadsFile} the dead load")} and {BridgeFolder.MembersFile} the capacities"),
+                .. forces,
+                .. forces.Length == 0 ? [] : (string[])[string.Create(CultureInfo.InvariantCulture, $"spanrater rate {typed}, once {BridgeFolder.BridgeFile} has the method and the roadway{(weighs ? "" : $", {BridgeFolder.LoadsFile} the dead load")} and {BridgeFolder.MembersFile} the capacities")],
             ]));
         return new ResultPage(blocks, new ResultTable([new("file")], [.. files.Select(f => (IReadOnlyList<object?>)[f.Name])]), [], _ => { });
     }
