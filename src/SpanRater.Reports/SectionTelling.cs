@@ -34,7 +34,7 @@ internal static class SectionTelling
             section.Centre is null ? "All panel points, upward positive:" : "All panel points, moments anticlockwise positive:");
         string unit = section.Centre is null ? "" : $" [{units.Symbol(Quantity.Length)}]";
         yield return new ResultBlock.Grid(new ResultTable(
-            [new("load at"), new("stands"), new("the bare part's reactions"), new(EffectName(section) + unit), new("lever of F" + unit), new("F = −effect/lever", Quantity.Number, 4)],
+            [new("load at"), new("stands"), new("the bare part's reactions"), new(EffectName(section) + unit), new((section.Centre is null ? "a unit of F adds" : "lever of F") + unit), new(section.Centre is null ? "F = −V/s" : "F = −M/h", Quantity.Number, 4)],
             [.. section.Steps.Select(s => Row(section, s, truss, units))]));
     }
 
@@ -75,11 +75,11 @@ internal static class SectionTelling
         if (section.Centre is { } centre)
         {
             string about = At(centre, truss) ?? "that point";
-            return new ResultBlock.Equation($"F({name}) = −M / h,  M: moment of the reactions about {about},  h: lever of F", $"{f} = -\\frac{{M}}{{h}}");
+            return new ResultBlock.Equation($"F({name}) = −M / h,  M: moment of the reactions about {about},  h: lever of F", $"{f} = -\\frac{{M}}{{h}},\\quad M\\text{{: moment of the reactions about {about}}},\\quad h\\text{{: lever of F}}");
         }
 
-        string sum = section.IsShear ? "V: sum of the upward reactions" : "V: sum of the reactions across that line";
-        return new ResultBlock.Equation($"F({name}) = −V / s,  {sum},  s: what a unit of F adds to it", $"{f} = -\\frac{{V}}{{s}}");
+        string sum = section.IsShear ? "sum of the upward reactions" : "sum of the reactions across that line";
+        return new ResultBlock.Equation($"F({name}) = −V / s,  V: {sum},  s: what a unit of F adds to it", $"{f} = -\\frac{{V}}{{s}},\\quad V\\text{{: {sum}}},\\quad s\\text{{: what a unit of F adds to it}}");
     }
 
     private static string Sentence(LineSection section, SectionStep step, string name, Truss truss, DisplayUnits units)

@@ -123,11 +123,12 @@ public static class SectionPage
     private static string Conclusion(SectionCheck check, ForceNotation notation)
     {
         string name = check.Name, joints = notation.MemberInWords(check.ByJoints);
+        string agreement = check.Difference > ForceSolution.RouteLimit
+            ? string.Create(CultureInfo.InvariantCulture, $"The two differ by {check.Difference:0.0e+0} of the largest member force.")
+            : string.Create(CultureInfo.InvariantCulture, $"The two agree within {ForceSolution.RouteLimit:0e+0} of the largest member force.");
         return check.Member is null ? $"{name} only pulls, and stays slack under this load: it carries nothing."
             : check.BySections is not { } force ? $"No cut through up to four members gives {name}, alone or together with members that a cut gives: it is found joint by joint only, {joints}."
-            : string.Create(
-                CultureInfo.InvariantCulture,
-                $"{name} by {(check.Cuts.Count == 1 ? "section" : "sections")}: {notation.MemberInWords(force)}. Joint by joint: {joints}. {(check.Difference > ForceSolution.RouteLimit ? $"The two differ by {check.Difference:0.0e+0} of the largest member force." : $"The two agree within {ForceSolution.RouteLimit:0e+0} of the largest member force.")}");
+            : $"{name} by {(check.Cuts.Count == 1 ? "section" : "sections")}: {notation.MemberInWords(force)}. Joint by joint: {joints}. {agreement}";
     }
 
     private static void Write(Utf8JsonWriter json, Bridge bridge, LoadAsked asked, string member, SectionCheck check)

@@ -105,7 +105,7 @@ public static class WorkedSolutionPage
         }
 
         yield return new ResultBlock.Heading("Signs and directions");
-        yield return new ResultBlock.Paragraph("Every member is taken to pull at its joints, so a positive force is tension and a negative one compression. ΣX counts to the right, ΣY upward, moments anticlockwise. A force already found is put in with its sign, so that less a compression becomes plus. Numbers are shown rounded and carried unrounded: by hand the last digit may differ by a few.");
+        yield return new ResultBlock.Paragraph("Every member is taken to pull at its joints, so a positive force is tension and a negative one compression. ΣX counts to the right, ΣY upward, moments anticlockwise. A force already found is put in with its sign: minus a compression becomes plus. Numbers are shown rounded and carried unrounded: by hand the last digit may differ by a few.");
         yield return new ResultBlock.Grid(new ResultTable(
             [new("member"), new("from"), new("to"), new("right", Quantity.Length, 4), new("up", Quantity.Length, 4), new("length", Quantity.Length, 4), new("right/length", Quantity.Number, 5), new("up/length", Quantity.Number, 5)],
             [

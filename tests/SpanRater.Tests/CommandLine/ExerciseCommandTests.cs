@@ -254,14 +254,6 @@ public sealed class ExerciseCommandTests : IDisposable
     }
 
     [Fact]
-    public void Check_WithoutAKey_SaysWhichFileIsMissing()
-    {
-        WriteHand();
-        File.Delete(Path.Combine(Folder, "key.csv"));
-        Assert.Equal($"{Path.Combine(Folder, "key.csv")}: cannot be read (it is not there): check that it is there and that you may read it.\n", Check(Folder, "1,18,kip,").Error);
-    }
-
-    [Fact]
     public void Check_Json_HasMarksAndMistakes()
     {
         WriteHand();

@@ -135,9 +135,9 @@ public sealed class NewCommandTests : IDisposable
     [InlineData("--sub-diagonal \"tie\": a Pratt truss has no subdivided panels: leave it out.", "pratt", "--span", "96 ft", "--panels", "6", "--height", "20 ft", "--sub-diagonal", "tie")]
     [InlineData("--sub-diagonal \"rod\": write strut or tie.", "baltimore", "--span", "96 ft", "--panels", "8", "--height", "20 ft", "--sub-diagonal", "rod")]
     [InlineData("--area is missing: with --centre one a double-intersection Pratt truss is redundant, and its forces depend on areas. Give one for all members, such as --area \"12 in2\", and put the real ones into members.csv.", "whipple", "--span", "96 ft", "--panels", "6", "--height", "20 ft", "--centre", "one")]
-    [InlineData("--area \"0 in2\": it must be above zero and at most 10 m2.", "pratt", "--span", "96 ft", "--panels", "6", "--height", "20 ft", "--area", "0 in2")]
+    [InlineData("--area \"0 in2\": it must be above zero and at most 10 m2 (15,500 in2).", "pratt", "--span", "96 ft", "--panels", "6", "--height", "20 ft", "--area", "0 in2")]
     [InlineData("--dead \"0.32\" has no unit: write \"0.32 klf\" or \"0.32 kN/m\".", "pratt", "--span", "96 ft", "--panels", "6", "--height", "20 ft", "--dead", "0.32")]
-    [InlineData("--dead \"-1 klf\": it must be above zero and at most 1000 kN/m.", "pratt", "--span", "96 ft", "--panels", "6", "--height", "20 ft", "--dead", "-1 klf")]
+    [InlineData("--dead \"-1 klf\": it must be above zero and at most 1000 kN/m (68.5 klf).", "pratt", "--span", "96 ft", "--panels", "6", "--height", "20 ft", "--dead", "-1 klf")]
     [InlineData("--name is blank or holds a line break or another control character: give the bridge a name in one line.", "pratt", "--span", "96 ft", "--panels", "6", "--height", "20 ft", "--name", "a\nb")]
     public void New_OneBadMeasure_IsToldWithItsOptionAndRange(string expected, string form, params string[] options)
     {
