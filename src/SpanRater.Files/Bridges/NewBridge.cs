@@ -27,6 +27,9 @@ public sealed record NewBridge(
     /// <summary>The name of a bridge that was given none: "Pratt truss of 96 ft".</summary>
     public string UsualName => $"{Capital(FormWords.Truss(Kind))} of {Length(Measures.Panels * Measures.PanelLength)}";
 
+    /// <summary>True where members cross in the elevation without a joint: they pass each other.</summary>
+    public bool MembersPass => Truss.Create(Truss.Joints, Truss.Members).Faults.OfType<TrussFault.CrossingMembers>().Any();
+
     /// <summary>What a reader of the folder has to know of the form beyond its measures.</summary>
     public IReadOnlyList<string> Remarks
     {
@@ -47,6 +50,11 @@ public sealed record NewBridge(
             {
                 bool weighs = Cases.Any(c => c.Name == Bridge.ComponentsCase);
                 remarks.Add($"{string.Join(" and ", rods)} only pull: which of them acts depends on dead and live load together{(weighs ? "" : $", so that {BridgeFolder.LoadsFile} needs the dead load first")}.");
+            }
+
+            if (MembersPass)
+            {
+                remarks.Add("Where its members cross without a joint they pass each other: check points at each crossing.");
             }
 
             if (Measures.Area is { } area && Stability.Redundancy > rods.Length / 2)

@@ -17,12 +17,14 @@ public static class ExerciseSheet
         ArgumentNullException.ThrowIfNull(exercise);
         ArgumentNullException.ThrowIfNull(units);
         bool moving = exercise.Level == ExerciseLevel.Hard;
+        NewBridge bridge = Bridge(exercise, units);
         var blocks = new List<ResultBlock>
         {
             new ResultBlock.Heading(TitleOf(exercise), 1),
-            new ResultBlock.Paragraph(Bridge(exercise, units).Description),
+            new ResultBlock.Paragraph(bridge.Description),
             new ResultBlock.Paragraph("Pinned at the left end, on a roller at the right one. Joints are frictionless pins, members carry axial force only, and their own weight is left out. "
-                + (moving ? "The floor spans simply from panel point to panel point." : "The loads are weights at panel points.")),
+                + (moving ? "The floor spans simply from panel point to panel point." : "The loads are weights at panel points.")
+                + (bridge.MembersPass ? " Where members cross without a joint they pass each other." : "")),
             new ResultBlock.Figure(moving ? "The truss" : "The truss and its loads", FigureFile),
         };
         if (!moving)

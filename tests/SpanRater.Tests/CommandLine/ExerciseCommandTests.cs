@@ -41,6 +41,15 @@ public sealed class ExerciseCommandTests : IDisposable
         Assert.Equal((0, ""), (Run.Of("check", bridge).Status, Run.Of("check", bridge).Error));
     }
 
+    [Theory]
+    [InlineData("double-intersection", true)]
+    [InlineData("baltimore", false)]
+    public void Exercise_MembersThatCross_AreSaidToPass(string form, bool pass)
+    {
+        Make("--form", form, "--seed", "3", "--level", "medium");
+        Assert.Equal(pass, File.ReadAllText(Path.Combine(Folder, "questions.md")).Contains("Where members cross without a joint they pass each other.", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Exercise_Hard_BringsItsTrainAndThePeaksThatRollGives()
     {
