@@ -22,7 +22,7 @@ internal static class StepWording
         {
             string left = string.Join("; ", step.Waiting.GroupBy(w => w.Forces.Count).OrderBy(g => g.Key).Select(g =>
                 $"{Count(g.Key)} unknown forces{(g.Key == 2 ? " in one line" : "")} at {BalanceWording.List([.. g.Select(w => worked.Truss.Joints[w.Joint].Name)])}"));
-            yield return $"No joint is left that can be solved alone: {left}.";
+            yield return $"No joint is left whose unknown forces can all be found: {left}.";
             yield return isPart
                 ? $"At {JointNames(worked, step)} all unknown forces but {BalanceWording.List([.. step.Found.Select(f => worked.Names[f])])} lie in one line, so that one can be found; the others wait."
                 : step.Kind == StepKind.Section

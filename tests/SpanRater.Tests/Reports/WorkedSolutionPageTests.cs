@@ -49,7 +49,7 @@ public class WorkedSolutionPageTests
     {
         using BridgeOnDisk disk = FinkOnDisk.Make();
         string[] lines = Run.Of("joints", disk.Folder, "--case", "roof").Output.Split('\n');
-        Assert.Contains("No joint is left that can be solved alone: three unknown forces at P2, P3, D, R2, R3 and E; four unknown forces at Q2, C and S2.", lines);
+        Assert.Contains("No joint is left whose unknown forces can all be found: three unknown forces at P2, P3, D, R2, R3 and E; four unknown forces at Q2, C and S2.", lines);
         Assert.Contains("So the truss is cut in two through DE, Q2C and P3C, and the part with A, P1, P2, P3, Q1, D and Q2 is taken as one free body: members within it do not appear.", lines);
         Assert.Contains("Moments about C come first: Q2C and P3C pass through it and have no arm, so DE stands alone.", lines);
         Assert.Contains("    DE = 33.000 / 4 = 8.250 kN", lines);
