@@ -33,6 +33,7 @@ public static class RatingPicture
         int[] order = [.. Enumerable.Range(0, verdicts.Count).OrderBy(m => verdicts[m].Band >= RatingBand.NotRated ? verdicts[m].Band : 0).ThenBy(m => Math.Round(verdicts[m].Lowest?.Factor ?? 0, 9))];
         (Drawing bars, Axis bottom) = FactorBars.Of([.. order.Select(m => verdicts[m])], [.. order.Select(m => truss.Members[m].Name)]);
         sheet.Place(bars, bottom: bottom);
+        Capped(sheet, rating.Bridge.Truss, verdicts);
         Incomplete(sheet, rating, verdicts);
         sheet.Paragraph("scope", Words.TrussOnly, 15, Ink.Black);
         sheet.Paragraph("caution", Words.Caution, 15, Ink.Black);
@@ -57,6 +58,15 @@ public static class RatingPicture
         new LegendEntry("RF 1.5 and above", MemberVerdict.StyleOf(RatingBand.Above)),
         new LegendEntry("not rated, or withheld", MemberVerdict.StyleOf(RatingBand.NotRated)),
         new LegendEntry("no live force", MemberVerdict.StyleOf(RatingBand.NotLoaded)));
+
+    // A factor that a bar going slack holds down is not that of the member's own capacity.
+    private static void Capped(Sheet sheet, Truss truss, IReadOnlyList<MemberVerdict> verdicts)
+    {
+        foreach (IGrouping<string, int> capped in Enumerable.Range(0, verdicts.Count).Where(m => verdicts[m].Lowest?.CappedBy is not null).GroupBy(m => verdicts[m].Lowest!.CappedBy!))
+        {
+            sheet.Paragraph("capped", $"Held down to where {capped.Key} goes slack, with nothing to take over: {string.Join(", ", capped.Select(m => truss.Members[m].Name))}.", 15, Ink.Black);
+        }
+    }
 
     // A factor stands for what could be rated: whoever reads it must know what could not.
     private static void Incomplete(Sheet sheet, BridgeRating rating, IReadOnlyList<MemberVerdict> verdicts)

@@ -79,23 +79,17 @@ internal sealed class RodRater
 
         if (row.Capacity is not { } capacity)
         {
-            return row.Live is not null || row.FactoredDead > 0
+            return row.Live is not null || row.FactoredDead > 0 || IsLoaded(row, cap)
                 ? row with { Reason = new NotRatedReason.NoCapacity(method.CapacityFor(row.Sense, row.Level)) }
                 : row with { Status = RatingStatus.NotLoaded };
         }
 
-        (FactoredDead Dead, KinkedScale Scale)? least = null;
-        foreach (FactoredDead dead in deadLoads)
+        if (Least(row, capacity) is not { } found)
         {
-            if (Least(row.MemberIndex, row.Sense, capacity, dead) is { } scale && !(scale.Scale >= least?.Scale.Scale))
-            {
-                least = (dead, scale);
-            }
-        }
-
-        if (least is not { } found)
-        {
-            return row with { Status = RatingStatus.NotLoaded };
+            // What loads the member without ever using up its capacity is bounded by the rods alone.
+            return row.Live is not null && cap is not null
+                ? row with { Status = RatingStatus.Rated, Factor = cap.Factor, CappedBy = cap.Member }
+                : row with { Status = RatingStatus.NotLoaded };
         }
 
         RatingRow reached = Reached(row, found.Dead, found.Scale, cap);
@@ -104,9 +98,30 @@ internal sealed class RodRater
         return reached.CappedBy is not null && row.Live is null ? row with { Status = RatingStatus.NotLoaded } : reached;
     }
 
+    // Whether any part of the factored vehicle loads a member that the vehicle as it is does not: a counter may wake under factors alone.
+    private bool IsLoaded(RatingRow row, NotRatedReason.Uncarried? cap) =>
+        Least(row, PairedRods.ZeroForce * (vehicle.Train.Weight + Math.Abs(row.FactoredDead))) is { } found
+        && !(FactorOf(row, found.Scale) > cap?.Factor);
+
+    private (FactoredDead Dead, KinkedScale Scale)? Least(RatingRow row, double limit)
+    {
+        (FactoredDead Dead, KinkedScale Scale)? least = null;
+        foreach (FactoredDead dead in deadLoads)
+        {
+            if (Least(row.MemberIndex, row.Sense, limit, dead) is { } scale && !(scale.Scale >= least?.Scale.Scale))
+            {
+                least = (dead, scale);
+            }
+        }
+
+        return least;
+    }
+
+    private static double FactorOf(RatingRow row, KinkedScale reached) => reached.Scale / (row.Level.LiveFactor!.Value * row.Share!.Value);
+
     private RatingRow Reached(RatingRow row, FactoredDead dead, KinkedScale reached, NotRatedReason.Uncarried? cap)
     {
-        double factor = reached.Scale / (row.Level.LiveFactor!.Value * row.Share!.Value);
+        double factor = FactorOf(row, reached);
         bool capped = factor > cap?.Factor;
         Peak? position = crossing.SetsAt(reached.Ray, reached.Weight).Value is [var set, ..]
             ? crossing.Describe(row.MemberIndex, reached.Ray, reached.Weight, 0, set)

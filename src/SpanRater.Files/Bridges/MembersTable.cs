@@ -60,6 +60,11 @@ internal sealed class MembersTable
                 continue;
             }
 
+            if (tensionOnly && CapacityColumns.Any(c => c.Column.Contains("compression", StringComparison.Ordinal) && capacities[c.Capacity] is not null))
+            {
+                findings.Warning(row["tension only"].Where, $"member \"{name}\" is marked tension only, and its capacity in compression is never used. Right for a rod; a member that can also press is not marked.");
+            }
+
             members.Members.Add(new Member(name, from, to, row["role"].Text, area, modulus, tensionOnly));
             members.Capacities.Add(capacities);
             members.rows.Add(row);

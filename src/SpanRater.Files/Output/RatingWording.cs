@@ -22,6 +22,46 @@ public static class RatingWording
         _ => throw new ArgumentOutOfRangeException(nameof(reason), reason, "Every reason has a sentence."),
     };
 
+    /// <summary>Why a factor is lower than the member's own capacity would make it; null where it is not.</summary>
+    /// <param name="row">A row.</param>
+    public static string? Cap(RatingRow row)
+    {
+        ArgumentNullException.ThrowIfNull(row);
+        return row.CappedBy is { } rod ? $"no factor is above the one at which {rod} goes slack with nothing to take over" : null;
+    }
+
+    /// <summary>The members whose factors end where a bar that only pulls goes slack, a line for each vehicle, level and truss; nothing where there are none.</summary>
+    /// <param name="rows">The rows that are shown.</param>
+    public static IEnumerable<ResultBlock> Caps(IEnumerable<RatingRow> rows)
+    {
+        string[] lines =
+        [
+            .. rows.Where(r => r.CappedBy is not null).GroupBy(r => (Vehicle: r.Vehicle.Name, Level: r.Level.Name, r.Truss, r.CappedBy, r.Factor)).Select(g =>
+                $"{g.Key.Vehicle} at {g.Key.Level} level{(g.Key.Truss is null ? "" : $" on the {g.Key.Truss} truss")}: no factor above {Words.Factor(g.Key.Factor)}, where {g.Key.CappedBy} goes slack: {string.Join(", ", g.Select(Effect))}"),
+        ];
+        return lines.Length == 0 ? [] : [new ResultBlock.Items("Held down by a bar that only pulls and has nothing to take over from it, not by the member's own capacity:", lines)];
+    }
+
+    /// <summary>The members that have no factor in a sense, and why; nothing where there are none.</summary>
+    /// <param name="rows">The lowest row of each member and sense.</param>
+    public static IEnumerable<ResultBlock> NotApplicable(IEnumerable<RatingRow> rows)
+    {
+        RatingRow[] never = [.. rows.Where(r => r.Status == RatingStatus.NotLoaded)];
+        string[] unloaded = [.. never.Where(r => r.Live is null).Select(Effect).Distinct()];
+        if (unloaded.Length > 0)
+        {
+            yield return new ResultBlock.Paragraph($"Not applicable, no live force under these vehicles: {string.Join(", ", unloaded)}. A factor there is not infinite: there is none, and such a member may still brace.");
+        }
+
+        string[] bounded = [.. never.Where(r => r.Live is not null).Select(Effect).Distinct()];
+        if (bounded.Length > 0)
+        {
+            yield return new ResultBlock.Paragraph($"Not applicable, since rods go slack first: {string.Join(", ", bounded)}. There a vehicle takes some of the dead load's force away, and never reaches the capacity however heavy it is.");
+        }
+    }
+
+    private static string Effect(RatingRow row) => $"{row.Member.Name} {Words.Of(row.Sense)}";
+
     /// <summary>What was assumed or replaced.</summary>
     /// <param name="stamp">The stamp.</param>
     /// <param name="units">The units to show.</param>

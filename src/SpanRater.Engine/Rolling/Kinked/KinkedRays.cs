@@ -69,9 +69,10 @@ internal sealed class KinkedRays(KinkedResponse response, double[] dead, double 
     public KinkedScale? LeastScale(int effect, double sign, double limit, Func<Ray, double, double> addition, double mostAddition)
     {
         KinkedScale? least = null;
+        double noRate = ZeroEffect * trainWeight;
         foreach (Ray ray in rays)
         {
-            if (ray.Reaches(response, effect, sign, limit) is not { } weight || weight / mostAddition >= least?.Scale)
+            if (ray.Reaches(response, effect, sign, limit, noRate) is not { } weight || weight / mostAddition >= least?.Scale)
             {
                 continue;
             }

@@ -7,6 +7,8 @@ namespace SpanRater;
 /// </summary>
 internal sealed class KinkedResponse
 {
+    private readonly int[][] kinksOf;
+
     /// <param name="lines">Ordinates of each effect while nothing is taken over [effects × panel points].</param>
     /// <param name="kinkLines">Ordinates of each take-over [kinks × panel points].</param>
     /// <param name="parts">What each effect gets of a unit take-over [kinks × effects].</param>
@@ -16,6 +18,7 @@ internal sealed class KinkedResponse
         Kinks = kinkLines.Length;
         Lines = [.. lines, .. kinkLines];
         Parts = parts;
+        kinksOf = [.. Enumerable.Range(0, Effects).Select(e => Enumerable.Range(0, Kinks).Where(k => parts[k][e] != 0).ToArray())];
     }
 
     /// <summary>Number of effects.</summary>
@@ -30,11 +33,14 @@ internal sealed class KinkedResponse
     /// <summary>What each effect gets of a unit take-over [kinks × effects].</summary>
     public double[][] Parts { get; }
 
+    /// <summary>The kinks of which an effect gets a part.</summary>
+    public IReadOnlyList<int> KinksOf(int effect) => kinksOf[effect];
+
     /// <summary>Effect, all kinks counted, where the straight parts of effects and take-overs are known.</summary>
     public double Total(int effect, ReadOnlySpan<double> straight)
     {
         double total = straight[effect];
-        for (int k = 0; k < Kinks; k++)
+        foreach (int k in kinksOf[effect])
         {
             total += Parts[k][effect] * Math.Max(0, straight[Effects + k]);
         }

@@ -40,7 +40,7 @@ internal sealed class Ray
     public double Total(KinkedResponse response, int effect, double scale)
     {
         double total = constants[effect] + (scale * rates[effect]);
-        for (int k = 0; k < response.Kinks; k++)
+        foreach (int k in response.KinksOf(effect))
         {
             int line = response.Effects + k;
             total += response.Parts[k][effect] * Math.Max(0, constants[line] + (scale * rates[line]));
@@ -50,7 +50,12 @@ internal sealed class Ray
     }
 
     /// <summary>The smallest scale at which an effect, with its sign, reaches a limit; null where it never does.</summary>
-    public double? Reaches(KinkedResponse response, int effect, double sign, double limit)
+    /// <param name="response">The response.</param>
+    /// <param name="effect">The effect.</param>
+    /// <param name="sign">+1 for tension, -1 for compression.</param>
+    /// <param name="limit">The limit.</param>
+    /// <param name="noRate">A change for each unit of scale that is round-off: with it no limit is reached, however large the scale.</param>
+    public double? Reaches(KinkedResponse response, int effect, double sign, double limit, double noRate)
     {
         double from = Least, value = sign * Total(response, effect, from);
         if (value >= limit)
@@ -59,9 +64,10 @@ internal sealed class Ray
         }
 
         // Straight between the scales at which a take-over begins or ends.
-        Span<double> turns = stackalloc double[response.Kinks + 1];
+        IReadOnlyList<int> kinks = response.KinksOf(effect);
+        Span<double> turns = stackalloc double[kinks.Count + 1];
         int count = 0;
-        for (int k = 0; k < response.Kinks; k++)
+        foreach (int k in kinks)
         {
             int line = response.Effects + k;
             double turn = -constants[line] / rates[line];
@@ -74,7 +80,7 @@ internal sealed class Ray
         turns[..count].Sort();
         for (int t = 0; t < count; t++)
         {
-            double next = sign * Total(response, effect, turns[t]);
+            double next = Changed(value, sign * Total(response, effect, turns[t]), turns[t] - from, noRate);
             if (next >= limit)
             {
                 return from + ((turns[t] - from) * ((limit - value) / (next - value)));
@@ -85,7 +91,7 @@ internal sealed class Ray
 
         // The last piece: to the end of the family, or without end.
         double to = double.IsFinite(Most) ? Most : from + Math.Max(1, Math.Abs(from));
-        double last = sign * Total(response, effect, to);
+        double last = Changed(value, sign * Total(response, effect, to), to - from, noRate);
         if (double.IsFinite(Most))
         {
             return last >= limit && to > from ? from + ((to - from) * ((limit - value) / (last - value))) : null;
@@ -159,6 +165,9 @@ internal sealed class Ray
 
         return arrangement.GapsWith(free);
     }
+
+    private static double Changed(double value, double next, double length, double noRate) =>
+        Math.Abs(next - value) <= noRate * length ? value : next;
 
     private double FrontOf(int group, double scale) => (start[group] == 0 ? 0 : start[group] / scale) + rate[group];
 }

@@ -55,15 +55,11 @@ public static class RatingPage
         {
             blocks.Add(new ResultBlock.Heading("Lowest factor of each member and sense"));
             blocks.Add(new ResultBlock.Grid(Table(lowest.Where(r => r.Status != RatingStatus.NotLoaded))));
-            string[] never = [.. lowest.Where(r => r.Status == RatingStatus.NotLoaded).Select(r => $"{r.Member.Name} {Words.Of(r.Sense)}").Distinct()];
-            if (never.Length > 0)
-            {
-                blocks.Add(new ResultBlock.Paragraph($"Not applicable, no live force under these vehicles: {string.Join(", ", never)}. A factor there is not infinite: there is none, and such a member may still brace."));
-            }
-
+            blocks.AddRange(RatingWording.NotApplicable(lowest));
             blocks.Add(new ResultBlock.Paragraph(string.Create(CultureInfo.InvariantCulture, $"Of {rating.Rows.Count} rows; --all prints every one, and CSV and JSON hold them.")));
         }
 
+        blocks.AddRange(RatingWording.Caps(everyRow ? rating.Rows : lowest));
         blocks.Add(new ResultBlock.Paragraph($"{DeadLoadWording.Of(rating.Bridge, units)}."));
         blocks.Add(new ResultBlock.Items("Assumed, or done in place of what was asked:", [.. rating.Stamps.Select(s => RatingWording.Of(s, units))]));
         blocks.Add(new ResultBlock.Paragraph($"{RatingWording.Factors(rating)}. They are from {rating.Method.Source}."));
@@ -194,7 +190,7 @@ public static class RatingPage
     [
         r.Truss ?? "", Part, r.Member.Name, r.Vehicle.Name, "", r.Level.Name, "force", Words.Of(r.Sense), "", Words.Of(r.Status),
         r.Capacity, r.DeadComponents, r.DeadWearing, r.Live, r.Impact, r.Factor, r.ComponentsFactor, r.WearingFactor,
-        r.Level.LiveFactor, r.Share?.Value, r.LoadedLength, r.Reason is null ? "" : RatingWording.Of(r.Reason, units),
+        r.Level.LiveFactor, r.Share?.Value, r.LoadedLength, r.Reason is null ? RatingWording.Cap(r) ?? "" : RatingWording.Of(r.Reason, units),
     ];
 
     private static void Write(Utf8JsonWriter json, BridgeRating rating, IReadOnlyList<string> notAsked)
