@@ -33,7 +33,7 @@ internal sealed class Family
     /// <summary>The straight parts of all lines along the family, and the weights for which it exists; null where there are none.</summary>
     /// <param name="response">The response.</param>
     /// <param name="dead">Dead values of the effects, then of the take-overs.</param>
-    /// <param name="tolerance">Length within which a limit counts as reached [m].</param>
+    /// <param name="tolerance">Length within which the limit of a gap counts as reached [m].</param>
     public Ray? Along(KinkedResponse response, double[] dead, double tolerance)
     {
         // Positions times scale: those of floating groups are start + λ rate.
@@ -50,10 +50,11 @@ internal sealed class Family
         }
 
         double least = 0, most = double.PositiveInfinity;
+        // Strictly within the stretch: its ends are families of their own, and just beyond them a force of zero would have the wrong sign.
         foreach (int g in floating)
         {
-            Restrict(start[g], rate[g] - places[g].Left + tolerance, ref least, ref most);
-            Restrict(-start[g], places[g].Right - rate[g] + tolerance, ref least, ref most);
+            Restrict(start[g], rate[g] - places[g].Left, ref least, ref most);
+            Restrict(-start[g], places[g].Right - rate[g], ref least, ref most);
         }
 
         for (int g = 0; g + 1 < places.Length && floating.Length > 0; g++)

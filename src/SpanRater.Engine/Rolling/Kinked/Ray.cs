@@ -54,13 +54,13 @@ internal sealed class Ray
     /// <param name="effect">The effect.</param>
     /// <param name="sign">+1 for tension, -1 for compression.</param>
     /// <param name="limit">The limit.</param>
-    /// <param name="noRate">A change for each unit of scale that is round-off: with it no limit is reached, however large the scale.</param>
+    /// <param name="noRate">What an effect may change by round-off for each unit of scale: so little reaches no limit, however large the scale.</param>
     public double? Reaches(KinkedResponse response, int effect, double sign, double limit, double noRate)
     {
         double from = Least, value = sign * Total(response, effect, from);
         if (value >= limit)
         {
-            return from;
+            return value > noRate * from ? from : null;
         }
 
         // Straight between the scales at which a take-over begins or ends.
@@ -80,8 +80,8 @@ internal sealed class Ray
         turns[..count].Sort();
         for (int t = 0; t < count; t++)
         {
-            double next = Changed(value, sign * Total(response, effect, turns[t]), turns[t] - from, noRate);
-            if (next >= limit)
+            double next = sign * Total(response, effect, turns[t]);
+            if (next >= limit && next - value > noRate * (turns[t] - from))
             {
                 return from + ((turns[t] - from) * ((limit - value) / (next - value)));
             }
@@ -91,14 +91,19 @@ internal sealed class Ray
 
         // The last piece: to the end of the family, or without end.
         double to = double.IsFinite(Most) ? Most : from + Math.Max(1, Math.Abs(from));
-        double last = Changed(value, sign * Total(response, effect, to), to - from, noRate);
+        double last = sign * Total(response, effect, to);
+        if (!(last - value > noRate * (to - from)))
+        {
+            return null;
+        }
+
         if (double.IsFinite(Most))
         {
-            return last >= limit && to > from ? from + ((to - from) * ((limit - value) / (last - value))) : null;
+            return last >= limit ? from + ((to - from) * ((limit - value) / (last - value))) : null;
         }
 
         double slope = (last - value) / (to - from);
-        return slope > 0 ? from + ((limit - value) / slope) : null;
+        return from + ((limit - value) / slope);
     }
 
     /// <summary>Scales above one and up to another at which a take-over begins or ends, and the effect, with its sign, is not below a limit.</summary>
@@ -165,9 +170,6 @@ internal sealed class Ray
 
         return arrangement.GapsWith(free);
     }
-
-    private static double Changed(double value, double next, double length, double noRate) =>
-        Math.Abs(next - value) <= noRate * length ? value : next;
 
     private double FrontOf(int group, double scale) => (start[group] == 0 ? 0 : start[group] / scale) + rate[group];
 }
