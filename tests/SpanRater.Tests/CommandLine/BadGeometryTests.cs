@@ -34,7 +34,7 @@ public sealed class BadGeometryTests : IDisposable
         bridge.Append("joints.csv", "A,5,6,,,\n").Append("members.csv", "AU,A,U1,,,\nAL,A,L1,,,\n");
         Run run = Run.Of("check", bridge.Folder);
         Assert.Equal(0, run.Status);
-        Assert.Contains("members.csv:8:1: warning: members \"AL\" and \"L0U1\" (line 4) cross without a joint. Right for rods that pass each other, both marked tension only; where they are fastened, add a joint.", run.Output, StringComparison.Ordinal);
+        Assert.Contains("members.csv:8:1: warning: members \"AL\" and \"L0U1\" (line 4) cross without a joint. Right where they pass each other free, as a bar does beside a post, or two rods that only pull and are marked so; where they are fastened, add a joint.", run.Output, StringComparison.Ordinal);
     }
 
     [Fact]
