@@ -51,10 +51,12 @@ public sealed class RodRatingCommandTests : IDisposable
 
     // At L1 the hip vertical carries the panel load less what the counter L1U2 lifts, which is at most a sixth of it: never below zero.
     // Dead load is only on the other panel points, so that nothing else holds the hip vertical in tension.
-    [Fact]
-    public void Rate_HipVerticalAtZeroWithoutLoad_IsNoBarThatGoesSlack()
+    [Theory]
+    [InlineData("-7.68")]
+    [InlineData("-0.4")]
+    public void Rate_HipVerticalAtZeroWithoutLoad_IsNoBarThatGoesSlack(string load)
     {
-        bridge.Replace("loads.csv", "DC,L1,-7.68\n", "").Replace("loads.csv", "DC,L5,-7.68\n", "");
+        bridge.Replace("loads.csv", "DC,L1,-7.68\n", "").Replace("loads.csv", "DC,L5,-7.68\n", "").Replace("loads.csv", "-7.68", load);
         Row[] rows = [.. Rows()];
         Assert.Contains(rows, r => r.Status == "rated");
         Assert.All(rows, r => Assert.Null(r.CappedBy));
@@ -93,6 +95,22 @@ public sealed class RodRatingCommandTests : IDisposable
         Assert.Contains($"where {capped[0].CappedBy} goes slack: ", text, StringComparison.Ordinal);
         string[] lines = Run.Of("rate", bridge.Folder, "--format", "csv").Output.Split('\n');
         Assert.Equal(capped.Length, lines.Count(l => l.EndsWith("goes slack with nothing to take over", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void Rate_FactorHeldDownByABarThatGoesSlack_IsToldInThePicture()
+    {
+        bridge.Replace("members.csv", Member("L1U2", "yes", "40,,30,"), "").Replace("members.csv", Member("L5U4", "yes", "40,,30,"), "");
+        string picture = bridge.Folder + ".svg";
+        try
+        {
+            Assert.Equal(0, Run.Of("rate", bridge.Folder, "--picture", picture).Status);
+            Assert.Contains("Held down to where ", File.ReadAllText(picture), StringComparison.Ordinal);
+        }
+        finally
+        {
+            File.Delete(picture);
+        }
     }
 
     [Fact]
