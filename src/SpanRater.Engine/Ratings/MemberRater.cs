@@ -167,7 +167,10 @@ public sealed class MemberRater
         NotRatedReason.Uncarried? withheld = caps.Values.Where(c => c?.Factor < 1).MinBy(c => c!.Factor);
         foreach ((string? truss, LateralShare share) in trusses)
         {
-            RateTruss(vehicle, truss, share, rater.PeaksAt(share.Value), null, row => rater.Rate(row, caps[(truss, row.Level)], withheld));
+            // Where a rod would be compressed there are no peaks, and the row is withheld; any other refusal leaves it unrated.
+            bool rolled = rater.PeaksAt(share.Value).TryGet(out IReadOnlyList<PeakPair>? peaks, out Refusal? refusal);
+            NotRatedReason? reason = rolled || refusal is Refusal.UncarriedCompression ? null : new NotRatedReason.NoPeaks(refusal!);
+            RateTruss(vehicle, truss, share, peaks, reason, row => rater.Rate(row, caps[(truss, row.Level)], withheld));
         }
     }
 

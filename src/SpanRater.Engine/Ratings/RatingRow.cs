@@ -52,6 +52,10 @@ public abstract record NotRatedReason
     /// <param name="Factor">Part of the factored vehicle at which it goes slack, below 1 [-].</param>
     public sealed record Uncarried(string Member, double Factor) : NotRatedReason;
 
+    /// <summary>The peaks of the vehicle could not be found by two routes that agree.</summary>
+    /// <param name="Why">What was refused.</param>
+    public sealed record NoPeaks(Refusal Why) : NotRatedReason;
+
     /// <summary>Relieving axles are to be left out, which has no meaning where rods go slack.</summary>
     /// <param name="Vehicle">Name of the vehicle.</param>
     public sealed record RelievingAxlesWithRods(string Vehicle) : NotRatedReason;

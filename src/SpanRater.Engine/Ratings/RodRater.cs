@@ -31,8 +31,8 @@ internal sealed class RodRater
         }
     }
 
-    /// <summary>The peaks of the part of the vehicle that one truss carries, with the dead load as it is; null where a rod would be compressed.</summary>
-    public IReadOnlyList<PeakPair>? PeaksAt(double share) => crossing.Roll(vehicle, unfactored, share).Value;
+    /// <summary>The peaks of the part of the vehicle that one truss carries, with the dead load as it is.</summary>
+    public Outcome<IReadOnlyList<PeakPair>> PeaksAt(double share) => crossing.Roll(vehicle, unfactored, share);
 
     /// <summary>The member that goes slack first with nothing to take over from it, and the factor at which it does; null where none ever does.</summary>
     public NotRatedReason.Uncarried? Uncarried(double liveFactor, double share)

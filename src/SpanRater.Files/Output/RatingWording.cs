@@ -16,6 +16,7 @@ public static class RatingWording
         NotRatedReason.Uncarried r => string.Create(
             CultureInfo.InvariantCulture,
             $"uncarried compression in {r.Member}: it only pulls, and at {Math.Floor(r.Factor * 100) / 100:0.00} of the factored vehicle it goes slack with nothing to take over. Every rating of this vehicle is withheld"),
+        NotRatedReason.NoPeaks r => $"its peaks could not be found by two routes that agree ({RefusalWording.Kind(r.Why)}): check coordinates, and the members marked tension only",
         NotRatedReason.RelievingAxlesWithRods r => $"relieving axles of {r.Vehicle} are to be left out, which has no meaning where rods go slack",
         NotRatedReason.NoPermitFactor => "permit_factor is missing in bridge.toml [rating]: a permit vehicle is rated with the factor its permit calls for",
         NotRatedReason.NoShare r => Of(r.Share, units),

@@ -109,6 +109,27 @@ public sealed class RodCommandTests : IDisposable
     }
 
     [Fact]
+    public void Rate_OneVehicleOfTwoWithheld_GovernsNothingAndEndsWithThree()
+    {
+        using var ferry = new BridgeOnDisk();
+        foreach (string file in (string[])["joints.csv", "members.csv", "loads.csv", "bridge.toml"])
+        {
+            ferry.Write(file, File.ReadAllText(Path.Combine(Repository.Sample("wrenfield-ferry"), file)));
+        }
+
+        ferry.Write("vehicles.csv", "vehicle,class,load [kip],spacing [ft]\nPony trap,farm,0.5,\nPony trap,,0.5,8\n");
+        ferry.Replace("bridge.toml", "\"Type 3S2\", \"Type 3-3\"", "\"Pony trap\"");
+        Run run = Run.Of("rate", ferry.Folder, "--format", "json");
+        Assert.Equal(3, run.Status);
+        using JsonDocument json = JsonDocument.Parse(run.Output);
+        Assert.Equal(JsonValueKind.Null, json.RootElement.GetProperty("governing").ValueKind);
+        Assert.Contains(json.RootElement.GetProperty("ratings").EnumerateArray(), r => r.GetProperty("vehicle").GetString() == "Pony trap" && r.GetProperty("factor").ValueKind == JsonValueKind.Number);
+        Assert.All(
+            json.RootElement.GetProperty("ratings").EnumerateArray().Where(r => r.GetProperty("vehicle").GetString() == "Type 3"),
+            r => Assert.Equal(JsonValueKind.Null, r.GetProperty("factor").ValueKind));
+    }
+
+    [Fact]
     public void Influence_Rods_NameTheSetTheyHoldFor()
     {
         Run dead = Run.Of("influence", bridge.Folder, "--member", "U1L2");

@@ -70,7 +70,7 @@ public static class RatingPage
             new ResultTable(Columns, [.. rating.Rows.Select(r => CsvRow(r, units))]),
             [governing, Words.TrussOnly, .. notRated.Select(n => $"Not rated: {n}"), DeadLoadWording.Of(rating.Bridge, units), RatingWording.Factors(rating), .. rating.Stamps.Select(s => RatingWording.Of(s, units)), Words.Caution],
             json => Write(json, rating, notAsked),
-            IsAnswer: rating.Rows.Any(r => r.Factor is not null));
+            IsAnswer: rating.Rows.Any(r => r.Factor is not null) && !rating.Withheld.Any());
     }
 
     /// <summary>The page of a rating that is refused.</summary>
