@@ -22,7 +22,7 @@ internal static class RateCommand
     }
 
     // A rating starts from its method and its dead load; neither has a default. Both are asked for in one go.
-    private static RatingMethod MethodOf(BridgeReading reading)
+    public static RatingMethod MethodOf(BridgeReading reading)
     {
         var missing = new List<string>();
         if (reading.Bridge!.Rating.Method is null)

@@ -131,9 +131,17 @@ public sealed record RatingRow
     /// <summary>Name of the member that goes slack first, at the factor; null where the capacity is reached before that.</summary>
     public string? CappedBy { get; init; }
 
+    /// <summary>Where the capacity is reached in a truss with rods; null in one without.</summary>
+    public CapacityReached? Reached { get; init; }
+
     /// <summary>Positions of the members of crossed pairs that are slack where the capacity is reached; null in a truss without rods.</summary>
-    public IReadOnlyList<int>? SlackAtFactor { get; init; }
+    public IReadOnlyList<int>? SlackAtFactor => Reached?.Position.Rods?.Slack;
 
     /// <summary>Rating factor [-]; null where there is none.</summary>
     public double? Factor { get; init; }
 }
+
+/// <summary>Where a member of a truss with rods reaches its capacity.</summary>
+/// <param name="Position">The vehicle, its axle loads with factor, impact and share at the rating factor; which rods are slack.</param>
+/// <param name="FactoredDead">Factored dead force with the rods that act there, tension positive [N].</param>
+public sealed record CapacityReached(Peak Position, double FactoredDead);

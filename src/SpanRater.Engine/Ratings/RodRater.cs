@@ -123,9 +123,13 @@ internal sealed class RodRater
     {
         double factor = FactorOf(row, reached);
         bool capped = factor > cap?.Factor;
-        Peak? position = crossing.SetsAt(reached.Ray, reached.Weight).Value is [var set, ..]
-            ? crossing.Describe(row.MemberIndex, reached.Ray, reached.Weight, 0, set)
-            : null;
+        CapacityReached? at = null;
+        if (crossing.SetsAt(reached.Ray, reached.Weight).Value is [var set, ..])
+        {
+            double deadOfSet = (dead.OnComponents * set.Components.MemberForces[row.MemberIndex]) + (dead.OnWearing * (set.WearingSurface?.MemberForces[row.MemberIndex] ?? 0));
+            at = new CapacityReached(crossing.Describe(row.MemberIndex, reached.Ray, reached.Weight, (row.Sense == Sense.Tension ? 1 : -1) * row.Capacity!.Value, set), deadOfSet);
+        }
+
         return WithDead(row, dead) with
         {
             Status = RatingStatus.Rated,
@@ -134,7 +138,7 @@ internal sealed class RodRater
             Live = row.Live ?? 0,
             Impact = reached.Addition - 1,
             LoadedLength = LoadedLength(row.MemberIndex, row.Sense, reached.Ray, reached.Weight),
-            SlackAtFactor = position?.Rods?.Slack,
+            Reached = at,
         };
     }
 

@@ -23,6 +23,10 @@ public static class RatingWording
         _ => throw new ArgumentOutOfRangeException(nameof(reason), reason, "Every reason has a sentence."),
     };
 
+    /// <summary>The column of members.csv that gives a capacity.</summary>
+    /// <param name="capacity">The capacity.</param>
+    public static string ColumnOf(GivenCapacity capacity) => MembersTable.ColumnOf(capacity);
+
     /// <summary>Why a factor is lower than the member's own capacity would make it; null where it is not.</summary>
     /// <param name="row">A row.</param>
     public static string? Cap(RatingRow row)

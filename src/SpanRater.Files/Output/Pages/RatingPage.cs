@@ -236,6 +236,19 @@ public static class RatingPage
     private static void WriteRow(Utf8JsonWriter json, RatingRow row, Truss truss)
     {
         json.WriteStartObject();
+        WriteRowFields(json, row, truss);
+        json.WriteEndObject();
+    }
+
+    /// <summary>Writes the fields of a row, between the braces of its object.</summary>
+    /// <param name="json">Takes the fields.</param>
+    /// <param name="row">The row.</param>
+    /// <param name="truss">Its truss.</param>
+    public static void WriteRowFields(Utf8JsonWriter json, RatingRow row, Truss truss)
+    {
+        ArgumentNullException.ThrowIfNull(json);
+        ArgumentNullException.ThrowIfNull(row);
+        ArgumentNullException.ThrowIfNull(truss);
         json.WriteString("truss", row.Truss);
         json.WriteString("part", Part);
         json.WriteString("member", row.Member.Name);
@@ -266,8 +279,6 @@ public static class RatingPage
         {
             json.WriteNames("slackAtFactor", slack.Select(m => truss.Members[m].Name));
         }
-
-        json.WriteEndObject();
     }
 
     private static void WriteGoverning(Utf8JsonWriter json, string name, RatingRow? row)

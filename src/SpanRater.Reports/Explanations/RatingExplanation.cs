@@ -1,0 +1,113 @@
+using System.Text.Json;
+using SpanRater.Files;
+
+namespace SpanRater.Reports;
+
+/// <summary>What <c>explain</c> says: the rating factors of one member under one vehicle, each opened down to what was given.</summary>
+public static class RatingExplanation
+{
+    private static readonly ResultColumn[] Columns =
+    [
+        new("truss"), new("level"), new("sense"), new("what"), new("value", Quantity.Number, 6), new("unit"),
+    ];
+
+    /// <summary>Makes the page.</summary>
+    /// <param name="rating">The rating; of the vehicle alone or of more.</param>
+    /// <param name="member">The member, by position.</param>
+    /// <param name="vehicle">The vehicle or loading.</param>
+    /// <param name="sense">Only this sense; null for both.</param>
+    /// <param name="units">The units to show.</param>
+    public static ResultPage Of(BridgeRating rating, int member, LiveLoad vehicle, Sense? sense, DisplayUnits units)
+    {
+        ArgumentNullException.ThrowIfNull(rating);
+        ArgumentNullException.ThrowIfNull(vehicle);
+        ArgumentNullException.ThrowIfNull(units);
+        Bridge bridge = rating.Bridge;
+        string name = bridge.Truss.Members[member].Name;
+        RatingRow[] rows = [.. rating.Rows.Where(r => r.MemberIndex == member && r.Vehicle.Name == vehicle.Name && (sense is null || r.Sense == sense))];
+        var blocks = new List<ResultBlock>
+        {
+            new ResultBlock.Heading($"{bridge.Name}: how {name} is rated for {vehicle.Name} ({rating.Method.Name})", 1),
+            new ResultBlock.Paragraph($"{char.ToUpperInvariant(rating.Method.FullName[0])}{rating.Method.FullName[1..]}. {name}{(bridge.Truss.Members[member].Role.Length > 0 ? $", {bridge.Truss.Members[member].Role}" : "")}.{(vehicle is Vehicle v ? $" {vehicle.Name}: {VehiclesPage.Describe(v, units)}." : "")}"),
+            new ResultBlock.Equation(
+                "RF = (C − γDC·DC − γDW·DW) / (γLL·LL·(1 + IM))",
+                "RF = \\frac{C - \\gamma_{DC}\\,DC - \\gamma_{DW}\\,DW}{\\gamma_{LL}\\,LL\\,(1 + IM)}"),
+            new ResultBlock.Paragraph("C is the capacity, DC and DW the dead forces of components and wearing surface, LL the live force of one truss, IM the dynamic allowance; forces positive in the sense rated, each γ its load factor."),
+        };
+        foreach (RatingRow row in rows)
+        {
+            blocks.AddRange(RatingTelling.Of(row, rating, units));
+        }
+
+        blocks.Add(new ResultBlock.Heading("Where the factors are from"));
+        blocks.Add(new ResultBlock.Paragraph($"{rating.Method.Source}."));
+        blocks.Add(new ResultBlock.Items("Assumed, or done in place of what was asked:", [.. rating.Stamps.Select(s => RatingWording.Of(s, units))]));
+        blocks.Add(new ResultBlock.Paragraph(Words.TrussOnly, Strong: true));
+        blocks.Add(new ResultBlock.Paragraph(Words.Caution, Strong: true));
+        return new ResultPage(
+            blocks,
+            new ResultTable(Columns, [.. rows.SelectMany(r => Facts(r).Select(f => Row(r, f, units)))]),
+            [Words.TrussOnly, Words.Caution],
+            json => Write(json, rating, name, vehicle, rows),
+            IsAnswer: rows.Any(r => r.Factor is not null));
+    }
+
+    private static IEnumerable<(string What, double? Value, Quantity Quantity)> Facts(RatingRow row) =>
+    [
+        ("C", row.Capacity, Quantity.Force), ("DC", row.DeadComponents, Quantity.Force), ("DW", row.DeadWearing, Quantity.Force),
+        ("factor on DC", row.ComponentsFactor, Quantity.Number), ("factor on DW", row.WearingFactor, Quantity.Number), ("LL", row.Live, Quantity.Force),
+        ("factor on LL", row.Level.LiveFactor, Quantity.Number), ("IM", row.Impact, Quantity.Number), ("share", row.Share?.Value, Quantity.Number),
+        ("loaded length", row.LoadedLength, Quantity.Length), ("RF", row.Factor, Quantity.Number),
+    ];
+
+    private static IReadOnlyList<object?> Row(RatingRow row, (string What, double? Value, Quantity Quantity) fact, DisplayUnits units) =>
+        [row.Truss ?? "", row.Level.Name, Words.Of(row.Sense), fact.What, fact.Value is { } value ? units.From(fact.Quantity, value) : null, units.Symbol(fact.Quantity)];
+
+    private static void Write(Utf8JsonWriter json, BridgeRating rating, string name, LiveLoad vehicle, RatingRow[] rows)
+    {
+        json.WriteString("bridge", rating.Bridge.Name);
+        json.WriteString("method", rating.Method.Name);
+        json.WriteString("caution", Words.Caution);
+        json.WriteString("scope", Words.TrussOnly);
+        json.WriteString("member", name);
+        json.WriteString("vehicle", vehicle.Name);
+        json.WriteString("source", rating.Method.Source);
+        json.WriteStartArray("ratings");
+        foreach (RatingRow row in rows)
+        {
+            json.WriteStartObject();
+            RatingPage.WriteRowFields(json, row, rating.Bridge.Truss);
+            json.WriteNumber("factoredDead", (row.FactoredDead / 1000) + 0.0);
+            json.WriteNumberOrNull("presence", row.Share?.Presence);
+            json.WriteNumbers("wheels", row.Share?.Wheels ?? []);
+            json.WriteString("reason", row.Reason is null ? null : RatingWording.Of(row.Reason, DisplayUnits.Si));
+            WritePosition(json, "position", row.Peak, rating.Bridge.Truss);
+            WritePosition(json, "positionAtFactor", row.Reached?.Position, rating.Bridge.Truss);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.WriteStartArray("assumptions");
+        foreach (Stamp stamp in rating.Stamps)
+        {
+            json.WriteStringValue(RatingWording.Of(stamp, DisplayUnits.Si));
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void WritePosition(Utf8JsonWriter json, string name, Peak? peak, Truss truss)
+    {
+        if (peak is null)
+        {
+            json.WriteNull(name);
+            return;
+        }
+
+        json.WriteStartObject(name);
+        json.WritePlacement(peak, truss);
+        json.WriteNumbers("spacings", peak.Gaps);
+        json.WriteAxles(peak);
+        json.WriteEndObject();
+    }
+}

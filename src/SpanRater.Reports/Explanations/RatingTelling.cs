@@ -1,0 +1,206 @@
+using System.Globalization;
+using SpanRater.Files;
+
+namespace SpanRater.Reports;
+
+/// <summary>Opens one rating factor: what each number is, where it is from, and the sum itself.</summary>
+internal static class RatingTelling
+{
+    /// <summary>The row as a chapter of its own.</summary>
+    public static IEnumerable<ResultBlock> Of(RatingRow row, BridgeRating rating, DisplayUnits units)
+    {
+        string result = row.Factor is null ? Words.InTable(row.Status) : $"RF = {Words.Factor(row.Factor)}";
+        yield return new ResultBlock.Heading($"{Capital(Words.Of(row.Sense))}, {row.Level.Name} level{(row.Truss is null ? "" : $", {row.Truss} truss")}: {result}");
+        if (row.Reason is { } reason)
+        {
+            yield return new ResultBlock.Paragraph($"{(row.Status == RatingStatus.Withheld ? "Withheld" : "Not rated")}: {RatingWording.Of(reason, units)}.", Strong: true);
+        }
+
+        if (row.Status == RatingStatus.Slack)
+        {
+            yield return new ResultBlock.Paragraph($"{row.Member.Name} only pulls: it goes slack instead of pressing, and has no compression rating.");
+            yield break;
+        }
+
+        yield return new ResultBlock.Items("What goes in:", [.. Given(row, rating, units)]);
+        if (row.Peak is { } peak && row.Live is { } live)
+        {
+            foreach (ResultBlock block in Live(row, peak, live, rating, units))
+            {
+                yield return block;
+            }
+        }
+
+        foreach (ResultBlock block in Sum(row, rating, units))
+        {
+            yield return block;
+        }
+    }
+
+    private static IEnumerable<string> Given(RatingRow row, BridgeRating rating, DisplayUnits units)
+    {
+        yield return row.Capacity is { } capacity
+            ? $"C = {Force(capacity, units)}: column \"{RatingWording.ColumnOf(rating.Method.CapacityFor(row.Sense, row.Level))}\" of members.csv, {(rating.Method.GivenCapacityMeaning == CapacityMeaning.AllowableForce ? "an allowable force" : "resistance, condition and system factors in it")}"
+            : $"C is not given: column \"{RatingWording.ColumnOf(rating.Method.CapacityFor(row.Sense, row.Level))}\" of members.csv is blank";
+        bool rods = row.Peak?.Rods is not null || rating.Crossing.Lines.Slack is not null;
+        string set = rods ? ", with the rods that act under the whole dead load" : "";
+        yield return $"DC = {Words.ForceInWords(row.DeadComponents, units)}: case DC of loads.csv{set}";
+        yield return rating.Crossing.WearingSurface is null ? "DW = 0: loads.csv has no case DW" : $"DW = {Words.ForceInWords(row.DeadWearing, units)}: case DW of loads.csv{set}";
+        DeadFactors factors = rating.Method.DeadFactorsWith(rating.Bridge.Rating);
+        yield return $"γDC = {Number(row.ComponentsFactor)}: {Adds(row.ComponentsFactor, factors.Components, factors.RelievingComponents)}";
+        yield return $"γDW = {Number(row.WearingFactor)}: {Adds(row.WearingFactor, factors.WearingSurface, factors.RelievingWearingSurface)}";
+        yield return row.Level.LiveFactor is { } live
+            ? $"γLL = {Number(live)}: {row.Level.Name} level, class {VehicleClassNames.Name(row.Vehicle.Class)}{(rating.Method.UsesTruckTraffic(row.Vehicle.Class) ? rating.Bridge.Rating.TruckTraffic is { } trucks ? string.Create(CultureInfo.InvariantCulture, $", {trucks:0} trucks a day") : ", truck traffic unknown" : "")}"
+            : "γLL is not given: permit_factor is missing";
+        if (row.Impact is { } impact)
+        {
+            yield return $"IM = {Told.Number(impact, 3)}: {Impact(row, rating, units)}";
+        }
+    }
+
+    private static IEnumerable<ResultBlock> Live(RatingRow row, Peak peak, double live, BridgeRating rating, DisplayUnits units)
+    {
+        bool rods = peak.Rods is not null;
+        string how = rods
+            ? $"LL = {Words.ForceInWords(live, units)}: {Told.Number(row.Share!.Value, 4)} of the vehicle with the dead load on, less the dead load alone. Front axle at {Told.Length(peak.Station, units)}, driving to the {Words.Of(peak.Direction)}; the axle loads are those of this part of it."
+            : $"The whole vehicle on one truss brings {Words.ForceInWords(peak.Force, units)}, front axle at {Told.Length(peak.Station, units)}, driving to the {Words.Of(peak.Direction)}. Each axle, from the front back, on the influence line of {row.Member.Name}:";
+        yield return new ResultBlock.Paragraph(how);
+        yield return new ResultBlock.Grid(new ResultTable(
+            [new("axle"), new("station", Quantity.Length), new("load", Quantity.Force, 3), new("ordinate", Quantity.Number, 5), new("load × ordinate", Quantity.Force, 3)],
+            [
+                .. peak.Axles.Select((a, i) => (IReadOnlyList<object?>)[(i + 1).ToString(CultureInfo.InvariantCulture), a.Station, a.Load, a.Ordinate, a.Effect]),
+                .. rods ? (IEnumerable<IReadOnlyList<object?>>)[["dead load, on other rods", null, null, null, peak.Rods!.DeadShift]] : [],
+                ["sum", null, peak.Axles.Sum(a => a.Load), null, peak.Force],
+            ]));
+        foreach (ResultBlock block in Share(row.Share!, rating.Bridge.Deck, units))
+        {
+            yield return block;
+        }
+
+        if (!rods)
+        {
+            yield return new ResultBlock.Equation(
+                $"LL = {Signed(peak.Force, units)} · {Told.Number(row.Share!.Value, 4)} = {Signed(live, units)} {units.Symbol(Quantity.Force)}",
+                $"LL = {Signed(peak.Force, units)} \\cdot {Told.Number(row.Share.Value, 4)} = {Signed(live, units)}\\ \\text{{{units.Symbol(Quantity.Force)}}}");
+        }
+    }
+
+    private static IEnumerable<ResultBlock> Share(LateralShare share, Deck deck, DisplayUnits units)
+    {
+        if (share.Lanes == 0 || deck.TrussSpacing is not { } spacing)
+        {
+            yield return new ResultBlock.Paragraph($"Share of this truss: {Told.Number(share.Value, 4)}, given as truss_share in bridge.toml, presence in it.");
+            yield break;
+        }
+
+        yield return new ResultBlock.Paragraph(
+            $"Share of this truss by the lever rule: {(share.Lanes == 1 ? "one vehicle" : $"{share.Lanes} vehicles abreast")}, the nearest wheel line {Told.Length(share.WheelToKerb, units)} from the kerb, trusses {Told.Length(spacing, units)} apart. A wheel line, half of a vehicle, that stands at a from this truss brings (spacing − a) / (2 · spacing) to it:");
+        yield return new ResultBlock.Grid(new ResultTable(
+            [new("wheel line"), new("a, from this truss", Quantity.Length), new("brings", Quantity.Number, 4)],
+            [
+                .. share.Wheels.Select((w, i) => (IReadOnlyList<object?>)[(i + 1).ToString(CultureInfo.InvariantCulture), w, (spacing - w) / (2 * spacing)]),
+                ["sum", null, share.Wheels.Sum(w => (spacing - w) / (2 * spacing))],
+                [$"times presence factor {Told.Number(share.Presence, 2)}", null, share.Value],
+            ]));
+    }
+
+    private static IEnumerable<ResultBlock> Sum(RatingRow row, BridgeRating rating, DisplayUnits units)
+    {
+        if (row.Status == RatingStatus.DeadExceeds)
+        {
+            yield return new ResultBlock.Paragraph($"The factored dead load is {Force(row.FactoredDead, units)} in this sense and uses up the capacity of {Force(row.Capacity!.Value, units)}: RF = 0, whatever the vehicle.", Strong: true);
+            yield break;
+        }
+
+        if (row.Status == RatingStatus.NotLoaded)
+        {
+            yield return new ResultBlock.Paragraph("The vehicle brings no force in this sense, or never enough to reach the capacity: there is no factor, and none is infinite.");
+            yield break;
+        }
+
+        if (row is not { Status: RatingStatus.Rated, Capacity: { } capacity, Live: { } live, Impact: { } impact, Level.LiveFactor: { } liveFactor, Factor: { } factor })
+        {
+            yield break;
+        }
+
+        if (row.Reached is { } reached)
+        {
+            foreach (ResultBlock block in SumWithRods(row, reached, rating.Bridge.Truss, units))
+            {
+                yield return block;
+            }
+
+            yield break;
+        }
+
+        double sign = row.Sense == Sense.Tension ? 1 : -1;
+        string top = $"{Figure(capacity, units)} − {Number(row.ComponentsFactor)}·{Bracketed(sign * row.DeadComponents, units)} − {Number(row.WearingFactor)}·{Bracketed(sign * row.DeadWearing, units)}";
+        string below = $"{Number(liveFactor)}·{Figure(Math.Abs(live), units)}·(1 + {Told.Number(impact, 3)})";
+        double room = capacity - row.FactoredDead, weight = liveFactor * Math.Abs(live) * (1 + impact);
+        yield return new ResultBlock.Equation(
+            $"RF = ({top}) / ({below}) = {Figure(room, units)} / {Figure(weight, units)} = {Told.Number(factor, 3)}",
+            $"RF = \\frac{{{Tex(top)}}}{{{Tex(below)}}} = \\frac{{{Figure(room, units)}}}{{{Figure(weight, units)}}} = {Told.Number(factor, 3)}");
+    }
+
+    // Effects do not add up: the sum is shown at the factor, where the total is the capacity.
+    private static IEnumerable<ResultBlock> SumWithRods(RatingRow row, CapacityReached reached, Truss truss, DisplayUnits units)
+    {
+        double sign = row.Sense == Sense.Tension ? 1 : -1, liveFactor = row.Level.LiveFactor!.Value, share = row.Share!.Value, impact = row.Impact!.Value;
+        Peak position = reached.Position;
+        double live = position.Axles.Sum(a => a.Effect), scale = position.Axles.Sum(a => a.Load) / ((Vehicle)row.Vehicle).Train.Weight;
+        double factor = scale / (liveFactor * share * (1 + impact));
+        string slack = position.Rods!.Slack.Count == 0 ? "none" : string.Join(", ", position.Rods.Slack.Select(m => truss.Members[m].Name));
+        yield return new ResultBlock.Paragraph(
+            $"Rods go slack, so that effects do not add up: RF is the smallest scale of the factored vehicle at which the factored total reaches C. At that scale the front axle stands at {Told.Length(position.Station, units)}, driving to the {Words.Of(position.Direction)}; slack there: {slack}. The axle loads times RF, γLL, IM and share, on the lines of the rods that act there:");
+        yield return new ResultBlock.Grid(new ResultTable(
+            [new("axle"), new("station", Quantity.Length), new("load at that scale", Quantity.Force, 3), new("ordinate", Quantity.Number, 5), new("load × ordinate", Quantity.Force, 3)],
+            [
+                .. position.Axles.Select((a, i) => (IReadOnlyList<object?>)[(i + 1).ToString(CultureInfo.InvariantCulture), a.Station, a.Load, a.Ordinate, a.Effect]),
+                ["factored dead load, on these rods", null, null, null, reached.FactoredDead],
+                ["sum: the capacity", null, null, null, reached.FactoredDead + live],
+            ]));
+        string sum = $"{Told.Number(scale, 4)} / ({Number(liveFactor)}·{Told.Number(share, 4)}·(1 + {Told.Number(impact, 3)}))";
+        yield return new ResultBlock.Equation(
+            $"{Told.Number(scale, 4)} of the vehicle = RF·γLL·share·(1 + IM), so RF = {sum} = {Told.Number(factor, 3)}",
+            $"RF = \\frac{{{Told.Number(scale, 4)}}}{{{Tex($"{Number(liveFactor)}·{Told.Number(share, 4)}·(1 + {Told.Number(impact, 3)})")}}} = {Told.Number(factor, 3)}");
+        if (sign * (reached.FactoredDead + live) < 0 || row.CappedBy is not null)
+        {
+            yield return new ResultBlock.Paragraph($"Before that {row.CappedBy} goes slack with nothing to take over: no factor is above {Told.Number(row.Factor!.Value, 3)}.", Strong: true);
+        }
+    }
+
+    private static string Impact(RatingRow row, BridgeRating rating, DisplayUnits units)
+    {
+        if (rating.Bridge.Rating.Impact is not null)
+        {
+            return "given in bridge.toml, in place of the method's own";
+        }
+
+        if (!rating.Method.RuleOf(row.Vehicle.Class).HasImpact)
+        {
+            return $"none on class {VehicleClassNames.Name(row.Vehicle.Class)}";
+        }
+
+        bool byLength = rating.Method.Impact(10) != rating.Method.Impact(100);
+        return byLength && row.LoadedLength is { } length
+            ? $"50/(L + 125), at most 0.30, with L = {ResultTable.Figure(length / 0.3048, 2)} ft{(units.Name == "us" ? "" : $" ({Told.Length(length, units)})")}, the stretch of the line in this sense that holds the vehicle"
+            : "the method's own";
+    }
+
+    private static string Adds(double used, double adding, double relieving) =>
+        adding == relieving ? "adding or relieving, it is the same" : used == adding ? "it adds to the sense rated" : "it relieves the sense rated";
+
+    private static string Bracketed(double value, DisplayUnits units) => value < 0 ? $"({Signed(value, units)})" : Figure(value, units);
+
+    private static string Signed(double value, DisplayUnits units) => Figure(value, units).Replace('-', '−');
+
+    private static string Figure(double value, DisplayUnits units) => ResultTable.Figure(units.From(Quantity.Force, value), 3);
+
+    private static string Force(double value, DisplayUnits units) => $"{Figure(value, units)} {units.Symbol(Quantity.Force)}";
+
+    private static string Number(double value) => value.ToString("0.00##", CultureInfo.InvariantCulture);
+
+    private static string Tex(string text) => text.Replace("·", " \\cdot ", StringComparison.Ordinal).Replace('−', '-');
+
+    private static string Capital(string word) => char.ToUpperInvariant(word[0]) + word[1..];
+}

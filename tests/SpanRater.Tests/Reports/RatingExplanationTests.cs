@@ -1,0 +1,121 @@
+using System.Globalization;
+using System.Text.Json;
+using System.Text.RegularExpressions;
+using SpanRater.Tests.CommandLine;
+
+namespace SpanRater.Tests.Reports;
+
+/// <summary>explain: every number of a rating factor opened, and the sum followed as with a pocket calculator.</summary>
+public sealed partial class RatingExplanationTests : IDisposable
+{
+    private readonly BridgeOnDisk bridge = new();
+
+    public void Dispose() => bridge.Dispose();
+
+    [Fact]
+    public void Explain_GoverningMember_PrintsTheSumThatRateHas()
+    {
+        string output = Run.Of("explain", Repository.Sample("garrow-landing"), "--member", "M2U3", "--vehicle", "EV3", "--sense", "compression").Output;
+        Assert.Contains("Compression, emergency level: RF = 1.02", output, StringComparison.Ordinal);
+        Assert.Contains("  - C = 88.000 kip: column \"compression capacity\" of members.csv, resistance, condition and system factors in it", output, StringComparison.Ordinal);
+        Assert.Contains("  - γDC = 1.25: it adds to the sense rated", output, StringComparison.Ordinal);
+        Assert.Contains("RF = (88.000 − 1.25·15.832 − 1.50·3.958) / (1.30·35.341·(1 + 0.330)) = 62.273 / 61.104 = 1.019", output, StringComparison.Ordinal);
+        Assert.Contains("An aid for qualified people, not a posting order", output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("garrow-landing", "M2U3", "EV3")]
+    [InlineData("garrow-landing", "U3U4", "Type 3S2")]
+    [InlineData("tansy-weir", "L1U1", "EN service vehicle")]
+    [InlineData("tansy-weir", "L2U3", "Mower and trailer")]
+    public void Explain_PrintedSum_IsFollowedByAPocketCalculator(string sample, string member, string vehicle)
+    {
+        string output = Run.Of("explain", Repository.Sample(sample), "--member", member, "--vehicle", vehicle).Output;
+        MatchCollection sums = Sum().Matches(output.Replace('−', '-'));
+        Assert.NotEmpty(sums);
+        Assert.All(sums, sum =>
+        {
+            double N(string group) => double.Parse(sum.Groups[group].Value, CultureInfo.InvariantCulture);
+            double room = N("c") - (N("gdc") * N("dc")) - (N("gdw") * N("dw"));
+            double live = N("gll") * N("ll") * (1 + N("im"));
+            Assert.Equal(room, N("room"), 2);
+            Assert.Equal(live, N("live"), 2);
+            Assert.Equal(room / live, N("rf"), 2);
+        });
+    }
+
+    [Fact]
+    public void Explain_Axles_AddUpToTheLiveForce()
+    {
+        using JsonDocument json = JsonDocument.Parse(Run.Of("explain", Repository.Sample("garrow-landing"), "--member", "M2U3", "--vehicle", "EV3", "--format", "json").Output);
+        foreach (JsonElement row in json.RootElement.GetProperty("ratings").EnumerateArray().Where(r => r.GetProperty("live").ValueKind == JsonValueKind.Number))
+        {
+            double axles = row.GetProperty("position").GetProperty("axles").EnumerateArray().Sum(a => a.GetProperty("load").GetDouble() * a.GetProperty("ordinate").GetDouble());
+            double spacing = 22 * 0.3048, share = row.GetProperty("presence").GetDouble() * row.GetProperty("wheels").EnumerateArray().Sum(w => (spacing - w.GetDouble()) / (2 * spacing));
+            Assert.Equal(share, row.GetProperty("share").GetDouble(), 9);
+            Assert.Equal(axles * share, row.GetProperty("live").GetDouble(), 9);
+        }
+    }
+
+    [Fact]
+    public void Explain_TrussWithRods_ShowsTheTotalAtTheFactor()
+    {
+        string output = Run.Of("explain", Repository.Sample("hollis-fork"), "--member", "L2U3", "--vehicle", "Type 3", "--sense", "tension").Output;
+        Assert.Contains("RF is the smallest scale of the factored vehicle at which the factored total reaches C.", output, StringComparison.Ordinal);
+        Assert.Contains("slack there: U2L3, L4U3.", output, StringComparison.Ordinal);
+        using JsonDocument json = JsonDocument.Parse(Run.Of("explain", Repository.Sample("hollis-fork"), "--member", "L2U3", "--vehicle", "Type 3", "--sense", "tension", "--format", "json").Output);
+        foreach (JsonElement row in json.RootElement.GetProperty("ratings").EnumerateArray())
+        {
+            JsonElement at = row.GetProperty("positionAtFactor");
+            double weight = at.GetProperty("axles").EnumerateArray().Sum(a => a.GetProperty("load").GetDouble()) / (50 * 4.4482216152605);
+            Assert.Equal(row.GetProperty("factor").GetDouble(), weight / (row.GetProperty("liveFactor").GetDouble() * row.GetProperty("share").GetDouble() * (1 + row.GetProperty("impact").GetDouble())), 9);
+        }
+    }
+
+    [Fact]
+    public void Explain_RodInCompression_SaysThatItGoesSlack() =>
+        Assert.Contains(
+            "L2U3 only pulls: it goes slack instead of pressing, and has no compression rating.",
+            Run.Of("explain", Repository.Sample("hollis-fork"), "--member", "L2U3", "--vehicle", "Type 3", "--sense", "compression").Output,
+            StringComparison.Ordinal);
+
+    [Fact]
+    public void Explain_WithheldVehicle_SaysWhyAndEndsWithThree()
+    {
+        Run run = Run.Of("explain", Repository.Sample("wrenfield-ferry"), "--member", "U3U4", "--vehicle", "Type 3");
+        Assert.Equal(3, run.Status);
+        Assert.Contains("Withheld: uncarried compression in U2L3", run.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Explain_MissingCapacity_NamesTheColumn()
+    {
+        Run run = Run.Of("explain", bridge.Folder, "--member", "L1U1", "--vehicle", "HL-93");
+        Assert.Equal(3, run.Status);
+        Assert.Contains("Not rated: lane load", run.Output, StringComparison.Ordinal);
+        bridge.Replace("members.csv", "L1U1,L1,U1,hanger,40,", "L1U1,L1,U1,hanger,,");
+        run = Run.Of("explain", bridge.Folder, "--member", "L1U1", "--vehicle", "Type 3", "--sense", "tension");
+        Assert.Contains("C is not given: column \"tension capacity\" of members.csv is blank", run.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Explain_DeadLoadAboveTheCapacity_SaysSo()
+    {
+        bridge.Replace("members.csv", "L1U1,L1,U1,hanger,40,", "L1U1,L1,U1,hanger,1,");
+        string output = Run.Of("explain", bridge.Folder, "--member", "L1U1", "--vehicle", "Type 3", "--sense", "tension").Output;
+        Assert.Contains("The factored dead load is 3.250 kip in this sense and uses up the capacity of 1.000 kip: RF = 0, whatever the vehicle.", output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("--member \"L1U\": members.csv has no such member. Did you mean \"L1U1\"?", "--member", "L1U", "--vehicle", "Type 3")]
+    [InlineData("--vehicle \"Type 33\": no catalogue has that vehicle. Did you mean \"Type 3\"?", "--member", "L1U1", "--vehicle", "Type 33")]
+    public void Explain_Typo_SaysWhatWasMeant(string expected, params string[] options)
+    {
+        Run run = Run.Of(["explain", bridge.Folder, .. options]);
+        Assert.Equal(1, run.Status);
+        Assert.Contains(expected, run.Error, StringComparison.Ordinal);
+    }
+
+    [GeneratedRegex(@"RF = \((?<c>[\d.]+) - (?<gdc>[\d.]+)·\(?(?<dc>-?[\d.]+)\)? - (?<gdw>[\d.]+)·\(?(?<dw>-?[\d.]+)\)?\) / \((?<gll>[\d.]+)·(?<ll>[\d.]+)·\(1 \+ (?<im>[\d.]+)\)\) = (?<room>[\d.]+) / (?<live>[\d.]+) = (?<rf>[\d.]+)")]
+    private static partial Regex Sum();
+}
