@@ -18,6 +18,9 @@ public static class BridgeFolder
     /// <summary>The bridge's own vehicles.</summary>
     public const string VehiclesFile = "vehicles.csv";
 
+    /// <summary>More crossings than these are told in one warning: a web of two systems has one in every panel.</summary>
+    private const int MostCrossingsToldApart = 3;
+
     private static readonly string[] KnownFiles = [BridgeFile, JointsFile, MembersFile, LoadsFile, VehiclesFile];
 
     /// <summary>Reads everything in the folder and finds every fault in one go.</summary>
@@ -121,7 +124,15 @@ public static class BridgeFolder
         }
 
         TrussCheck check = Truss.Create(joints.Joints, members.Members);
-        foreach (TrussFault fault in check.Faults)
+        TrussFault.CrossingMembers[] crossings = [.. check.Faults.OfType<TrussFault.CrossingMembers>()];
+        bool manyCross = crossings.Length > MostCrossingsToldApart;
+        if (manyCross)
+        {
+            (Place where, string what) = wording.OfMany(crossings);
+            findings.Warning(where, what);
+        }
+
+        foreach (TrussFault fault in check.Faults.Where(f => !manyCross || f is not TrussFault.CrossingMembers))
         {
             (Place where, string what) = wording.Of(fault);
             if (fault.Severity == FaultSeverity.Error)

@@ -25,6 +25,11 @@ internal sealed class TrussFaultWording(JointsTable joints, MembersTable members
         _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "Every kind of fault has a wording."),
     };
 
+    /// <summary>Where many crossings begin, and what they are.</summary>
+    public (Place Where, string What) OfMany(IReadOnlyList<TrussFault.CrossingMembers> crossings) => (
+        Member(crossings[0].Member),
+        $"{crossings.Count} pairs of members cross without a joint: {string.Join(", ", crossings.Select(c => $"{M(c.First)} and {M(c.Member)}"))}. Right for webs of two systems, whose bars pass each other free; where they are fastened, add a joint.");
+
     private string J(int joint) => joints.Joints[joint].Name;
 
     private string M(int member) => members.Members[member].Name;

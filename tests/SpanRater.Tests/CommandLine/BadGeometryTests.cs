@@ -38,6 +38,16 @@ public sealed class BadGeometryTests : IDisposable
     }
 
     [Fact]
+    public void Check_ManyCrossings_AreToldInOneWarning()
+    {
+        string folder = bridge.PathOf("double");
+        Assert.Equal(0, Run.Of("new", folder, "--form", "double-intersection", "--span", "160 ft", "--panels", "8", "--height", "30 ft").Status);
+        string[] warnings = [.. Run.Of("influence", folder, "--member", "L0L1").Error.Split('\n').Where(l => l.Contains("cross without a joint", StringComparison.Ordinal))];
+        Assert.Contains("pairs of members cross without a joint: ", Assert.Single(warnings), StringComparison.Ordinal);
+        Assert.Contains("Right for webs of two systems, whose bars pass each other free; where they are fastened, add a joint.", warnings[0], StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Check_LooseJoint_SaysNothingHoldsIt()
     {
         bridge.Append("joints.csv", "X,30,0,,,\n");
