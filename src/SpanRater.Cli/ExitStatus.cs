@@ -14,4 +14,7 @@ public static class ExitStatus
 
     /// <summary>Read and understood, but no answer can be given; the output says why.</summary>
     public const int NoAnswer = 3;
+
+    /// <summary>A limit is undercut: a posting under 3 US tons.</summary>
+    public const int LimitUndercut = 4;
 }

@@ -38,7 +38,7 @@ internal sealed record Answer(Surroundings Surroundings, string? Format, string?
             Surroundings.Error.WriteLine($"{PictureFile}: not drawn, since there is no answer to draw.");
         }
 
-        return page.IsAnswer ? ExitStatus.Done : ExitStatus.NoAnswer;
+        return page.UndercutsLimit ? ExitStatus.LimitUndercut : page.IsAnswer ? ExitStatus.Done : ExitStatus.NoAnswer;
     }
 
     /// <summary>Refuses a file that would replace an input or lock a bridge folder, and an ending that promises what is not written.</summary>

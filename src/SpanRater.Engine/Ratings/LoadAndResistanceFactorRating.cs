@@ -19,6 +19,8 @@ internal sealed class LoadAndResistanceFactorRating : RatingMethod
     // Manual for Bridge Evaluation, 3rd ed. (2018), App. D6A: spans over 200 ft, from memory.
     public override double? LaneTypeLegalLoadAbove => 200 * 0.3048;
 
+    public override PostingRule LegalPosting => PostingRule.ReducedLegal;
+
     protected override IReadOnlyList<double> PresenceFactors { get; } = [1.20, 1.00, 0.85, 0.65];
 
     public override IReadOnlyList<RatingLevel> LevelsOf(VehicleClass vehicleClass, RatingSettings settings)

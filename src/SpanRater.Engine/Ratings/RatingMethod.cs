@@ -76,6 +76,9 @@ public abstract class RatingMethod
     /// <summary>Deck length above which legal loads have a lane-type form as well [m]; null where the method has none.</summary>
     public virtual double? LaneTypeLegalLoadAbove => null;
 
+    /// <summary>How the safe load of a legal type follows from its factor.</summary>
+    public virtual PostingRule LegalPosting => PostingRule.FactorTimesWeight;
+
     /// <summary>The levels at which a class of vehicles is rated.</summary>
     /// <param name="vehicleClass">The class.</param>
     /// <param name="settings">What the bridge says: truck traffic, permit factor.</param>

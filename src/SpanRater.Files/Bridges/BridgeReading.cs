@@ -17,4 +17,8 @@ public sealed record BridgeReading(Bridge? Bridge, Catalogue Catalogue, DisplayU
     /// <summary>Vehicles of the folder's own table, or of an added catalogue, that the bridge does not ask for.</summary>
     public IReadOnlyList<string> OwnVehiclesNotAsked =>
         [.. Catalogue.Entries.Where(e => !e.IsShipped).Select(e => e.Load.Name).Except(VehiclesAsked.Select(v => v.Name))];
+
+    /// <summary>Legal and emergency vehicles of every catalogue in use that the bridge does not ask for: no posting covers them.</summary>
+    public IReadOnlyList<string> PostedKindsNotAsked =>
+        [.. Catalogue.Entries.Select(e => e.Load).Where(l => l.Class is VehicleClass.Legal or VehicleClass.Emergency).Select(l => l.Name).Except(VehiclesAsked.Select(v => v.Name))];
 }

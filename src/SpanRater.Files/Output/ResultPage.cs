@@ -45,9 +45,11 @@ public abstract record ResultBlock
 /// <param name="Notes">Lines that the CSV carries above its header, each behind a #.</param>
 /// <param name="WriteJson">Writes the facts, between the braces of the document.</param>
 /// <param name="IsAnswer">False where the input was understood and no answer can be given.</param>
+/// <param name="UndercutsLimit">True where a limit is undercut, which is more urgent than any other answer.</param>
 public sealed record ResultPage(
     IReadOnlyList<ResultBlock> Blocks,
     ResultTable Rows,
     IReadOnlyList<string> Notes,
     Action<Utf8JsonWriter> WriteJson,
-    bool IsAnswer = true);
+    bool IsAnswer = true,
+    bool UndercutsLimit = false);

@@ -25,7 +25,7 @@ public static class RatingPage
     {
         ArgumentNullException.ThrowIfNull(rating);
         ArgumentNullException.ThrowIfNull(units);
-        List<string> notRated = NotRated(rating, notAsked, units);
+        List<string> notRated = NotRated(rating.NotRated, notAsked, units);
         string governing = Governing(rating);
         var blocks = new List<ResultBlock>
         {
@@ -121,16 +121,16 @@ public static class RatingPage
         $"{row.Member.Name} in {Words.Of(row.Sense)} under {row.Vehicle.Name} at {row.Level.Name} level, rating factor {Words.Factor(row.Factor)}{(row.CappedBy is { } rod ? $", where {rod} goes slack" : "")}{(row.Truss is null ? "" : $" ({row.Truss} truss)")}";
 
     // One line a reason and sense, with its members or vehicles: not one for each of the rows.
-    private static List<string> NotRated(BridgeRating rating, IReadOnlyList<string> notAsked, DisplayUnits units) =>
+    internal static List<string> NotRated(IEnumerable<RatingRow> rows, IReadOnlyList<string> notAsked, DisplayUnits units) =>
         [
-            .. NotRatedEntries(rating, notAsked, units).GroupBy(e => (e.Sense, e.Reason)).Select(g =>
+            .. NotRatedEntries(rows, notAsked, units).GroupBy(e => (e.Sense, e.Reason)).Select(g =>
                 $"{string.Join(", ", g.Select(e => e.Member ?? e.Vehicle))}{(g.Key.Sense is null ? "" : $" in {g.Key.Sense}")}: {g.Key.Reason}"),
         ];
 
     private static List<(string? Member, string? Sense, string? Vehicle, string Reason)> NotRatedEntries(
-        BridgeRating rating, IReadOnlyList<string> notAsked, DisplayUnits units) =>
+        IEnumerable<RatingRow> rows, IReadOnlyList<string> notAsked, DisplayUnits units) =>
         [
-            .. rating.NotRated.Select(r => r.IsAboutItsVehicle
+            .. rows.Select(r => r.IsAboutItsVehicle
                 ? ((string?)null, (string?)null, r.Vehicle.Name, RatingWording.Of(r.Reason!, units))
                 : (r.Member.Name, Words.Of(r.Sense), (string?)null, RatingWording.Of(r.Reason!, units))).Distinct(),
             .. notAsked.Select(v => ((string?)null, (string?)null, (string?)v, "not asked for: name it under vehicles in bridge.toml [rating]")),
@@ -208,18 +208,7 @@ public static class RatingPage
         }
 
         json.WriteEndArray();
-        json.WriteStartArray("notRated");
-        foreach ((string? member, string? sense, string? vehicle, string reason) in NotRatedEntries(rating, notAsked, units))
-        {
-            json.WriteStartObject();
-            json.WriteString("member", member);
-            json.WriteString("sense", sense);
-            json.WriteString("vehicle", vehicle);
-            json.WriteString("reason", reason);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
+        WriteNotRated(json, rating.NotRated, notAsked);
         WriteGoverning(json, "governing", rating.Governing);
         WriteGoverning(json, "governingMember", rating.Governing);
         WriteGoverning(json, "governingInventory", rating.GoverningInventory);
@@ -231,6 +220,22 @@ public static class RatingPage
 
         json.WriteEndArray();
         json.WriteNumber("residual", rating.Crossing.Residual);
+    }
+
+    internal static void WriteNotRated(Utf8JsonWriter json, IEnumerable<RatingRow> rows, IReadOnlyList<string> notAsked)
+    {
+        json.WriteStartArray("notRated");
+        foreach ((string? member, string? sense, string? vehicle, string reason) in NotRatedEntries(rows, notAsked, DisplayUnits.Si))
+        {
+            json.WriteStartObject();
+            json.WriteString("member", member);
+            json.WriteString("sense", sense);
+            json.WriteString("vehicle", vehicle);
+            json.WriteString("reason", reason);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
     }
 
     private static void WriteRow(Utf8JsonWriter json, RatingRow row, Truss truss)

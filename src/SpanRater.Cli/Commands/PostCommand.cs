@@ -1,0 +1,28 @@
+using System.CommandLine;
+using SpanRater.Files;
+
+namespace SpanRater.Cli.Commands;
+
+/// <summary><c>post BRIDGE</c>: the safe load of each legal type and emergency vehicle, and what would be posted.</summary>
+internal static class PostCommand
+{
+    public static Command Make(Surroundings surroundings)
+    {
+        var command = new BridgeCommand(surroundings, "post", "Posting review: the safe load of each legal type and emergency vehicle, in whole US tons. " + Words.Caution, draws: false);
+        var level = new Option<string?>("--level") { Description = "The rating of legal types that counts, LFR and ASR. Unset: operating.", HelpName = "inventory|operating" };
+        level.AcceptOnlyFromAmong("inventory", "operating");
+        return command.With([level], pageTellsWarnings: false, (parsed, reading, units, answer) =>
+        {
+            Bridge bridge = reading.Bridge!;
+            RatingMethod method = RateCommand.MethodOf(reading);
+            if (parsed.GetValue(level) is { } asked && !Posting.HasInventory(method, bridge.Rating))
+            {
+                throw new RefusedException($"--level {asked}: {method.Name} posts legal types by their legal rating, and has no other: leave --level out.");
+            }
+
+            return MemberRater.Rate(bridge, method, reading.VehiclesAsked).TryGet(out BridgeRating? rating, out Refusal? refusal)
+                ? answer.Deliver(PostingPage.Of(Posting.Of(rating, parsed.GetValue(level) == "inventory"), reading.PostedKindsNotAsked, units), units)
+                : answer.Deliver(PostingPage.Refused(bridge, method, refusal), units);
+        });
+    }
+}

@@ -1,0 +1,98 @@
+using System.Text.Json;
+
+namespace SpanRater.Files;
+
+/// <summary>A posting as JSON.</summary>
+internal static class PostingJson
+{
+    public static void Write(Utf8JsonWriter json, Posting posting, IReadOnlyList<RatingRow> unrated, IReadOnlyList<string> notAsked)
+    {
+        WriteHead(json, posting.Rating.Bridge, posting.Rating.Method);
+        json.WriteStartArray("postings");
+        foreach (PostingRow row in posting.Legal.Concat(posting.Emergency))
+        {
+            WriteRow(json, row);
+        }
+
+        json.WriteEndArray();
+        json.WriteStartArray("limits");
+        foreach ((Silhouette silhouette, PostingLimit limit) in posting.Limits)
+        {
+            json.WriteStartObject();
+            WriteLimit(json, PostingWording.Of(silhouette), limit);
+        }
+
+        foreach (PostingRow own in posting.OwnTypes)
+        {
+            json.WriteStartObject();
+            WriteLimit(json, null, new PostingLimit([own]));
+        }
+
+        json.WriteEndArray();
+        json.WriteStartObject("singleLimit");
+        WriteLimit(json, null, posting.Common);
+        json.WriteBoolean("closure", posting.Closure);
+        json.WriteBoolean("complete", posting.IsComplete);
+        json.WriteForce("smallestSafeLoad", posting.Smallest?.SafeLoad);
+        RatingPage.WriteNotRated(json, unrated, []);
+        json.WriteNames("notPartOfPosting", posting.Others.Select(o => o.Name));
+        json.WriteNames("notAsked", notAsked);
+        json.WriteNames("assumptions", posting.Rating.Stamps.Select(s => RatingWording.Of(s, DisplayUnits.Si)));
+        json.WriteNumber("residual", posting.Rating.Crossing.Residual);
+    }
+
+    public static void WriteRefused(Utf8JsonWriter json, Bridge bridge, RatingMethod method, Refusal refusal)
+    {
+        WriteHead(json, bridge, method);
+        json.WriteNames("postings", []);
+        json.WriteNames("limits", []);
+        json.WriteNull("singleLimit");
+        json.WriteNull("closure");
+        json.WriteBoolean("complete", false);
+        json.WriteNull("smallestSafeLoad");
+        json.WriteRefusal(refusal, bridge.Truss);
+    }
+
+    private static void WriteHead(Utf8JsonWriter json, Bridge bridge, RatingMethod method)
+    {
+        json.WriteString("bridge", bridge.Name);
+        json.WriteString("method", method.Name);
+        json.WriteString("caution", Words.Caution);
+        json.WriteString("scope", Words.TrussOnly);
+    }
+
+    private static void WriteRow(Utf8JsonWriter json, PostingRow row)
+    {
+        json.WriteStartObject();
+        json.WriteString("vehicle", row.Vehicle.Name);
+        json.WriteString("class", VehicleClassNames.Name(row.Vehicle.Class));
+        json.WriteString("silhouette", row.Silhouette is null ? null : PostingWording.Of(row.Silhouette));
+        json.WriteString("level", row.Level.Name);
+        json.WriteForce("weight", row.Weight);
+        json.WriteNumberOrNull("factor", row.Lowest?.Factor);
+        json.WriteString("truss", row.Lowest?.Truss);
+        json.WriteString("member", row.Lowest?.Member.Name);
+        json.WriteString("sense", row.Lowest is null ? null : Words.Of(row.Lowest.Sense));
+        json.WriteString("rule", PostingWording.Of(row.Rule));
+        json.WriteString("verdict", PostingWording.Of(row.Verdict));
+        json.WriteForce("safeLoad", row.SafeLoad);
+        json.WriteForce("singleAxle", row.SingleAxle);
+        json.WriteForce("tandem", row.Tandem);
+        json.WriteNumberOrNull("postedUsTons", row.Tons);
+        json.WriteBoolean("atMost", row.Unrated.Count > 0);
+        json.WriteString("reason", row.Verdict == PostingVerdict.NotGiven ? PostingWording.WhyNotGiven(row, DisplayUnits.Si) : null);
+        json.WriteEndObject();
+    }
+
+    private static void WriteLimit(Utf8JsonWriter json, string? silhouette, PostingLimit limit)
+    {
+        json.WriteString("silhouette", silhouette);
+        json.WriteNames("types", limit.Types.Select(t => t.Vehicle.Name));
+        json.WriteString("verdict", PostingWording.Of(limit.Verdict));
+        json.WriteForce("safeLoad", limit.SetBy?.SafeLoad);
+        json.WriteNumberOrNull("postedUsTons", limit.SetBy?.Tons);
+        json.WriteBoolean("atMost", limit.IsAtMost);
+        json.WriteString("setBy", limit.SetBy?.Vehicle.Name);
+        json.WriteEndObject();
+    }
+}

@@ -1,0 +1,162 @@
+using System.Globalization;
+
+namespace SpanRater.Files;
+
+/// <summary>What <c>post</c> says: what is urgent, what is not rated, and the safe load of every legal type and emergency vehicle.</summary>
+public static class PostingPage
+{
+    private static readonly ResultColumn[] Columns =
+    [
+        new("vehicle"), new("class"), new("silhouette"), new("level"), new("weight", Quantity.Force), new("factor", Quantity.Number), new("truss"),
+        new("member"), new("sense"), new("rule"), new("verdict"), new("safe load", Quantity.Force), new("single axle", Quantity.Force),
+        new("tandem", Quantity.Force), new("posted [US ton]"), new("at most"), new("reason"),
+    ];
+
+    /// <summary>The page of a posting.</summary>
+    /// <param name="posting">The posting.</param>
+    /// <param name="notAsked">Legal and emergency vehicles that the bridge does not ask for.</param>
+    /// <param name="units">The units to show.</param>
+    public static ResultPage Of(Posting posting, IReadOnlyList<string> notAsked, DisplayUnits units)
+    {
+        ArgumentNullException.ThrowIfNull(posting);
+        ArgumentNullException.ThrowIfNull(notAsked);
+        ArgumentNullException.ThrowIfNull(units);
+        BridgeRating rating = posting.Rating;
+        string[] warnings = [.. PostingWording.Warnings(posting, units)];
+        string answer = PostingWording.Answer(posting);
+        RatingRow[] unrated = [.. NotRated(posting)];
+        List<string> notRated = RatingPage.NotRated(unrated, [], units);
+        var blocks = new List<ResultBlock> { new ResultBlock.Heading(Title(rating.Bridge, rating.Method)) };
+        blocks.AddRange(warnings.Select(w => new ResultBlock.Paragraph(w, Strong: true)));
+        blocks.Add(new ResultBlock.Paragraph(answer, Strong: posting.Common.Verdict != PostingVerdict.NotNeeded));
+        blocks.Add(new ResultBlock.Paragraph(Words.TrussOnly, Strong: true));
+        if (notRated.Count > 0)
+        {
+            blocks.Add(new ResultBlock.Items("Not rated:", notRated));
+        }
+
+        if (notAsked.Count > 0)
+        {
+            blocks.Add(new ResultBlock.Paragraph($"{NotCovered(notAsked)}."));
+        }
+
+        blocks.Add(new ResultBlock.Heading("Limits by silhouette"));
+        blocks.Add(new ResultBlock.Grid(Limits(posting)));
+        blocks.Add(new ResultBlock.Heading("Each legal type"));
+        blocks.Add(new ResultBlock.Grid(Legal(posting)));
+        if (posting.Emergency.Count > 0)
+        {
+            blocks.Add(new ResultBlock.Heading("Emergency vehicles, apart from the legal types"));
+            blocks.Add(new ResultBlock.Grid(Emergency(posting)));
+        }
+
+        if (posting.Others.Count > 0)
+        {
+            blocks.Add(new ResultBlock.Items("Not part of posting:", [.. posting.Others.Select(PostingWording.NoPart)]));
+        }
+
+        string[] stamps = [.. rating.Stamps.Select(s => RatingWording.Of(s, units))];
+        blocks.Add(new ResultBlock.Items("Assumed, or done in place of what was asked:", stamps));
+        blocks.Add(new ResultBlock.Paragraph($"{PostingWording.Rules}."));
+        blocks.Add(new ResultBlock.Paragraph($"{DeadLoadWording.Of(rating.Bridge, units)}. {RatingWording.Factors(rating)}. They are from {rating.Method.Source}."));
+        blocks.Add(new ResultBlock.Paragraph(Words.Caution, Strong: true));
+        return new ResultPage(
+            blocks,
+            new ResultTable(Columns, [.. posting.Legal.Concat(posting.Emergency).Select(r => CsvRow(r, units))]),
+            [
+                .. warnings, answer, Words.TrussOnly, .. notRated.Select(n => $"Not rated: {n}"), .. notAsked.Count > 0 ? [NotCovered(notAsked)] : Array.Empty<string>(),
+                .. posting.Others.Select(o => $"Not part of posting: {PostingWording.NoPart(o)}"), .. stamps, PostingWording.Rules, Words.Caution,
+            ],
+            json => PostingJson.Write(json, posting, unrated, notAsked),
+            IsAnswer: posting.IsComplete,
+            UndercutsLimit: posting.Closure);
+    }
+
+    /// <summary>The page where the truss cannot be solved.</summary>
+    /// <param name="bridge">The bridge.</param>
+    /// <param name="method">The method.</param>
+    /// <param name="refusal">Why.</param>
+    public static ResultPage Refused(Bridge bridge, RatingMethod method, Refusal refusal)
+    {
+        ArgumentNullException.ThrowIfNull(bridge);
+        ArgumentNullException.ThrowIfNull(method);
+        string why = $"No posting load is given, and no vehicle can be called safe here. {RefusalWording.Sentence(refusal, bridge.Truss)}";
+        return new ResultPage(
+            [
+                new ResultBlock.Heading(Title(bridge, method)),
+                new ResultBlock.Paragraph(why, Strong: true),
+                new ResultBlock.Paragraph(Words.TrussOnly, Strong: true),
+                new ResultBlock.Paragraph(Words.Caution, Strong: true),
+            ],
+            new ResultTable(Columns, []),
+            [why, Words.TrussOnly, Words.Caution],
+            json => PostingJson.WriteRefused(json, bridge, method, refusal),
+            IsAnswer: false);
+    }
+
+    private static string Title(Bridge bridge, RatingMethod method) => $"{bridge.Name}: posting review by {method.FullName} ({method.Name})";
+
+    private static string NotCovered(IReadOnlyList<string> notAsked) =>
+        $"Not asked for, so that no limit here covers them: {string.Join(", ", notAsked)}. Name them under vehicles in bridge.toml [rating]";
+
+    private static IEnumerable<RatingRow> NotRated(Posting posting) => posting.Rows.Where(r => r.Status is RatingStatus.NotRated or RatingStatus.Withheld);
+
+    private static ResultTable Limits(Posting posting)
+    {
+        var limits = posting.Limits.Select(l => (Name: PostingWording.Of(l.Key), Limit: l.Value))
+            .Concat(posting.OwnTypes.Select(t => (Name: t.Vehicle.Name, Limit: new PostingLimit([t]))));
+        return new ResultTable(
+            [new("silhouette or type"), new("posted [US ton]"), new("set by"), new("types")],
+            [
+                .. limits.Select(l => (IReadOnlyList<object?>)
+                [
+                    l.Name,
+                    PostingWording.InTable(l.Limit.Verdict, l.Limit.SetBy?.Tons, l.Limit.IsAtMost),
+                    l.Limit.SetBy?.Vehicle.Name ?? "",
+                    string.Join(", ", l.Limit.Types.Select(t => t.Vehicle.Name)),
+                ]),
+            ]);
+    }
+
+    private static ResultTable Legal(Posting posting) => new(
+        [new("type"), new("posted [US ton]"), new("safe load [US ton]"), new("weight [US ton]"), new("factor"), new("member"), new("sense"), new("level")],
+        [
+            .. posting.Legal.Select(r => (IReadOnlyList<object?>)
+            [
+                r.Vehicle.Name,
+                PostingWording.InTable(r.Verdict, r.Tons, r.Unrated.Count > 0),
+                r.Verdict == PostingVerdict.NotNeeded ? "" : PostingWording.Tons(r.SafeLoad),
+                PostingWording.Tons(r.Weight),
+                PostingWording.Factor(r.Lowest?.Factor),
+                r.Lowest?.Member.Name ?? "",
+                r.Lowest is null ? "" : Words.Of(r.Lowest.Sense),
+                r.Level.Name,
+            ]),
+        ]);
+
+    private static ResultTable Emergency(Posting posting) => new(
+        [new("vehicle"), new("gross [US ton]"), new("single axle [US ton]"), new("tandem [US ton]"), new("factor"), new("member"), new("sense"), new("level")],
+        [
+            .. posting.Emergency.Select(r => (IReadOnlyList<object?>)
+            [
+                r.Vehicle.Name,
+                PostingWording.InTable(r.Verdict, r.Tons, r.Unrated.Count > 0),
+                AxleTons(r.SingleAxle),
+                AxleTons(r.Tandem),
+                PostingWording.Factor(r.Lowest?.Factor),
+                r.Lowest?.Member.Name ?? "",
+                r.Lowest is null ? "" : Words.Of(r.Lowest.Sense),
+                r.Level.Name,
+            ]),
+        ]);
+
+    private static string AxleTons(double? load) => load is { } l ? SafeLoad.WholeTons(l).ToString(CultureInfo.InvariantCulture) : "";
+
+    private static IReadOnlyList<object?> CsvRow(PostingRow r, DisplayUnits units) =>
+    [
+        r.Vehicle.Name, VehicleClassNames.Name(r.Vehicle.Class), PostingWording.Of(r.Silhouette), r.Level.Name, r.Weight, r.Lowest?.Factor,
+        r.Lowest?.Truss ?? "", r.Lowest?.Member.Name ?? "", r.Lowest is null ? "" : Words.Of(r.Lowest.Sense), PostingWording.Of(r.Rule),
+        PostingWording.Of(r.Verdict), r.SafeLoad, r.SingleAxle, r.Tandem, r.Tons?.ToString(CultureInfo.InvariantCulture) ?? "",
+        r.Unrated.Count > 0 ? "yes" : "", r.Verdict == PostingVerdict.NotGiven ? PostingWording.WhyNotGiven(r, units) : "",
+    ];
+}

@@ -1,0 +1,147 @@
+using System.Globalization;
+
+namespace SpanRater.Files;
+
+/// <summary>Says what a posting comes to.</summary>
+public static class PostingWording
+{
+    /// <summary>The rules that safe loads follow, with their sources.</summary>
+    public const string Rules =
+        "Safe loads: LRFR legal types (W / 0.7)(RF − 0.3) from a rating factor of 0.3 up to 1, and not allowed below 0.3; LFR and ASR RF × W at the level named. "
+        + "Emergency vehicles, apart from the legal types: RF × 33.5 kip for a single rear axle, RF × 62 kip for a tandem, RF × gross. A factor of 1 or more asks for no posting. "
+        + "Posted tons are whole US tons of 2,000 lb, rounded down; the line of 3 US tons looks at the smallest safe load of all legal types before rounding, and a type that is not allowed counts as 0. "
+        + "They are from AASHTO Manual for Bridge Evaluation, 3rd ed. (2018), 6A.8.3 and 6B.7, FHWA memo of 3 November 2016 (emergency vehicles) and 23 CFR 650.313 (closure); all from memory";
+
+    /// <summary>The word for a silhouette.</summary>
+    /// <param name="silhouette">The silhouette; null for a type of its own.</param>
+    public static string Of(Silhouette? silhouette) => silhouette switch
+    {
+        Silhouette.SingleUnit => "single unit",
+        Silhouette.TractorSemitrailer => "tractor and semitrailer",
+        Silhouette.TruckAndTrailer => "truck and full trailer",
+        _ => "",
+    };
+
+    /// <summary>The verdict as the JSON has it.</summary>
+    /// <param name="verdict">The verdict.</param>
+    public static string Of(PostingVerdict verdict) => verdict switch
+    {
+        PostingVerdict.NotNeeded => "notNeeded",
+        PostingVerdict.Posted => "posted",
+        PostingVerdict.Barred => "barred",
+        PostingVerdict.NotGiven => "notGiven",
+        _ => "notAsked",
+    };
+
+    /// <summary>The rule as the JSON has it.</summary>
+    /// <param name="rule">The rule.</param>
+    public static string Of(PostingRule rule) => rule == PostingRule.ReducedLegal ? "(W/0.7)(RF-0.3)" : "RF*W";
+
+    /// <summary>The verdict as a table shows it.</summary>
+    /// <param name="verdict">The verdict.</param>
+    /// <param name="tons">Whole US tons, where it is posted.</param>
+    /// <param name="isAtMost">True where members that are loaded have no capacity.</param>
+    public static string InTable(PostingVerdict verdict, int? tons, bool isAtMost) => verdict switch
+    {
+        PostingVerdict.NotNeeded => isAtMost ? "none by the members rated" : "none needed",
+        PostingVerdict.Posted => string.Create(CultureInfo.InvariantCulture, $"{(isAtMost ? "at most " : "")}{tons}"),
+        PostingVerdict.Barred => "not allowed",
+        PostingVerdict.NotGiven => "not given",
+        _ => "no type asked for",
+    };
+
+    /// <summary>US tons with two decimals, cut and not rounded: a load just under a limit must not be read as the limit.</summary>
+    /// <param name="load">The load [N]; null for none.</param>
+    public static string Tons(double? load) => load is { } l ? Cut(l / SafeLoad.UsTon, 2) : "";
+
+    /// <summary>A rating factor with three decimals, cut and not rounded.</summary>
+    /// <param name="factor">The factor; null for none.</param>
+    public static string Factor(double? factor) => factor switch
+    {
+        null => "–",
+        > 10 => ">10",
+        { } f => Cut(f, 3),
+    };
+
+    /// <summary>What must be read first, the most urgent first: closure, types without a load, capacities that are missing.</summary>
+    /// <param name="posting">The posting.</param>
+    /// <param name="units">The units to show.</param>
+    public static IEnumerable<string> Warnings(Posting posting, DisplayUnits units)
+    {
+        ArgumentNullException.ThrowIfNull(posting);
+        if (posting.Closure)
+        {
+            yield return Closure(posting);
+        }
+
+        if (posting.Legal.Count == 0)
+        {
+            yield return "No legal type is among the vehicles asked for: there are no posting loads of trucks, and whether the bridge is under 3 US tons is not known.";
+        }
+
+        foreach (IGrouping<string, PostingRow> rows in posting.NotGiven.GroupBy(r => WhyNotGiven(r, units)))
+        {
+            yield return $"No posting load is given for {string.Join(", ", rows.Select(r => r.Vehicle.Name))}: {rows.Key}. No vehicle of {(rows.Count() == 1 ? "this type" : "these types")} can be called safe here.";
+        }
+
+        string[] unrated = [.. posting.Legal.Concat(posting.Emergency).SelectMany(r => r.Unrated).Select(r => $"{r.Member.Name} in {Words.Of(r.Sense)}").Distinct()];
+        if (unrated.Length > 0)
+        {
+            yield return $"Not every member that is loaded has a capacity: {string.Join(", ", unrated)}. Each load below is at most what the members that are rated allow; it may be less, and \"none\" does not mean that no posting is needed.";
+        }
+    }
+
+    /// <summary>The answer in a sentence: one limit for all legal types.</summary>
+    /// <param name="posting">The posting.</param>
+    public static string Answer(Posting posting)
+    {
+        ArgumentNullException.ThrowIfNull(posting);
+        PostingLimit all = posting.Common;
+        string level = posting.Legal.Count == 0 ? "" : $" (by the {posting.Legal[0].Level.Name} rating)";
+        return all.Verdict switch
+        {
+            PostingVerdict.NotNeeded when all.IsAtMost => $"No legal type asked for needs a posting by the members that are rated{level}; others are not rated.",
+            PostingVerdict.NotNeeded => $"No legal type asked for needs a posting by its truss members{level}.",
+            PostingVerdict.Posted => string.Create(
+                CultureInfo.InvariantCulture,
+                $"One limit for all legal types asked for{level}: {(all.IsAtMost ? "at most " : "")}{all.SetBy!.Tons} US ton{(all.SetBy.Tons == 1 ? "" : "s")}, set by {By(all.SetBy)}."),
+            PostingVerdict.Barred => $"Not allowed to cross{level}: {string.Join(", ", posting.Legal.Where(r => r.Verdict == PostingVerdict.Barred).Select(By))}. There is no limit that all legal types may share.",
+            PostingVerdict.NotGiven => "There is no limit that all legal types may share, since not all of them are rated.",
+            _ => "There is no limit for legal types: none was asked for.",
+        };
+    }
+
+    /// <summary>Vehicles that take no part, and why.</summary>
+    /// <param name="vehicle">The vehicle.</param>
+    public static string NoPart(LiveLoad vehicle)
+    {
+        ArgumentNullException.ThrowIfNull(vehicle);
+        string why = vehicle.Class == VehicleClass.Screening ? "it screens a group of trucks and is never posted" : "posting is by legal types and emergency vehicles";
+        return $"{vehicle.Name} (class {VehicleClassNames.Name(vehicle.Class)}): {why}";
+    }
+
+    /// <summary>Why no load is given.</summary>
+    /// <param name="row">A row without one.</param>
+    /// <param name="units">The units to show.</param>
+    public static string WhyNotGiven(PostingRow row, DisplayUnits units)
+    {
+        ArgumentNullException.ThrowIfNull(row);
+        return row.Reason is { } reason ? RatingWording.Of(reason, units) : "no member of it has a rating factor";
+    }
+
+    private static string Closure(Posting posting) =>
+        "URGENT: close the bridge until an engineer has reviewed it. "
+        + (posting.DeadExceeds is { } dead
+            ? $"The dead load alone exceeds the capacity of {dead.Member.Name} in {Words.Of(dead.Sense)}. Check the inputs first."
+            : $"The smallest safe load of the legal types is {Tons(posting.Smallest!.SafeLoad)} US tons, for {By(posting.Smallest)}: under 3 US tons.")
+        + " A bridge that cannot carry 3 US tons is to be closed (23 CFR 650.313, from memory).";
+
+    private static string By(PostingRow row) =>
+        $"{row.Vehicle.Name} ({row.Lowest!.Member.Name} in {Words.Of(row.Lowest.Sense)}, rating factor {Factor(row.Lowest.Factor)}{(row.Lowest.Truss is null ? "" : $", {row.Lowest.Truss} truss")})";
+
+    private static string Cut(double value, int decimals)
+    {
+        double scale = Math.Pow(10, decimals);
+        return ResultTable.Figure(Math.Floor(Math.Round(value * scale, 6)) / scale, decimals);
+    }
+}
