@@ -19,7 +19,7 @@ public sealed class Posting
         OwnTypes = [.. Legal.Where(r => r.Silhouette is null)];
         Common = new PostingLimit(Legal);
         Smallest = Legal.Where(r => r.SafeLoad is not null).MinBy(r => r.SafeLoad);
-        DeadExceeds = rows.FirstOrDefault(r => r.Status == RatingStatus.DeadExceeds);
+        DeadExceeds = rating.Rows.FirstOrDefault(r => r.Status == RatingStatus.DeadExceeds && (r.Level.Governance == Governance.Inventory) == atInventory);
     }
 
     /// <summary>The rating.</summary>
@@ -52,7 +52,7 @@ public sealed class Posting
     /// <summary>The legal type with the smallest safe load of those that have one; null where none has.</summary>
     public PostingRow? Smallest { get; }
 
-    /// <summary>The first row at which the dead load alone uses up the capacity; null where there is none.</summary>
+    /// <summary>The first row, of any vehicle, at which the dead load alone uses up the capacity; null where there is none.</summary>
     public RatingRow? DeadExceeds { get; }
 
     /// <summary>
@@ -60,6 +60,9 @@ public sealed class Posting
     /// rounding, or the dead load alone uses up a capacity. Source: 23 CFR 650.313, from memory.
     /// </summary>
     public bool Closure => DeadExceeds is not null || (Smallest?.SafeLoad is { } load && SafeLoad.IsUnderClosureLine(load));
+
+    /// <summary>Whether it is known that the bridge is above that line, or under it: every legal type has a load that no missing capacity may lower.</summary>
+    public bool IsClosureKnown => Closure || (Common.Verdict is not (PostingVerdict.NotAsked or PostingVerdict.NotGiven) && !Common.IsAtMost);
 
     /// <summary>Types for which no load is given.</summary>
     public IEnumerable<PostingRow> NotGiven => Legal.Concat(Emergency).Where(r => r.Verdict == PostingVerdict.NotGiven);

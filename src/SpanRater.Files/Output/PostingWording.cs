@@ -79,9 +79,14 @@ public static class PostingWording
             yield return "No legal type is among the vehicles asked for: there are no posting loads of trucks, and whether the bridge is under 3 US tons is not known.";
         }
 
-        foreach (IGrouping<string, PostingRow> rows in posting.NotGiven.GroupBy(r => WhyNotGiven(r, units)))
+        foreach (IGrouping<string, PostingRow> rows in posting.NotGiven.GroupBy(r => WhyNotGivenInShort(r, units)))
         {
             yield return $"No posting load is given for {string.Join(", ", rows.Select(r => r.Vehicle.Name))}: {rows.Key}. No vehicle of {(rows.Count() == 1 ? "this type" : "these types")} can be called safe here.";
+        }
+
+        if (posting.Legal.Count > 0 && posting.Rating.Stamps.OfType<Stamp.NoLaneTypeLegalLoad>().Any())
+        {
+            yield return "The deck is longer than 200 ft, where the lane-type legal load counts as well, and that is not carried yet: each load of a legal type below is at most what its truck alone allows.";
         }
 
         string[] unrated = [.. posting.Legal.Concat(posting.Emergency).SelectMany(r => r.Unrated).Select(r => $"{r.Member.Name} in {Words.Of(r.Sense)}").Distinct()];
@@ -91,11 +96,17 @@ public static class PostingWording
         }
     }
 
-    /// <summary>The answer in a sentence: one limit for all legal types.</summary>
+    /// <summary>The answer in a sentence or two: one limit for all legal types, and which emergency vehicles need one of their own.</summary>
     /// <param name="posting">The posting.</param>
     public static string Answer(Posting posting)
     {
         ArgumentNullException.ThrowIfNull(posting);
+        string[] emergency = [.. posting.Emergency.Where(r => r.Verdict is PostingVerdict.Posted or PostingVerdict.Barred).Select(r => r.Vehicle.Name)];
+        return OfLegal(posting) + (emergency.Length == 0 ? "" : $" Emergency vehicles that need limits of their own: {string.Join(", ", emergency)}.");
+    }
+
+    private static string OfLegal(Posting posting)
+    {
         PostingLimit all = posting.Common;
         string level = posting.Legal.Count == 0 ? "" : $" (by the {posting.Legal[0].Level.Name} rating)";
         return all.Verdict switch
@@ -128,6 +139,10 @@ public static class PostingWording
         ArgumentNullException.ThrowIfNull(row);
         return row.Reason is { } reason ? RatingWording.Of(reason, units) : "no member of it has a rating factor";
     }
+
+    private static string WhyNotGivenInShort(PostingRow row, DisplayUnits units) => row.Reason is NotRatedReason.Uncarried r
+        ? $"every rating is withheld, since {r.Member} only pulls and goes slack before the factored vehicle is on whole"
+        : WhyNotGiven(row, units);
 
     private static string Closure(Posting posting) =>
         "URGENT: close the bridge until an engineer has reviewed it. "

@@ -31,7 +31,15 @@ internal static class PostingJson
         json.WriteEndArray();
         json.WriteStartObject("singleLimit");
         WriteLimit(json, null, posting.Common);
-        json.WriteBoolean("closure", posting.Closure);
+        if (posting.IsClosureKnown)
+        {
+            json.WriteBoolean("closure", posting.Closure);
+        }
+        else
+        {
+            json.WriteNull("closure");
+        }
+
         json.WriteBoolean("complete", posting.IsComplete);
         json.WriteForce("smallestSafeLoad", posting.Smallest?.SafeLoad);
         RatingPage.WriteNotRated(json, unrated, []);

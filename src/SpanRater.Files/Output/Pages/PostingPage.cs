@@ -28,7 +28,7 @@ public static class PostingPage
         List<string> notRated = RatingPage.NotRated(unrated, [], units);
         var blocks = new List<ResultBlock> { new ResultBlock.Heading(Title(rating.Bridge, rating.Method)) };
         blocks.AddRange(warnings.Select(w => new ResultBlock.Paragraph(w, Strong: true)));
-        blocks.Add(new ResultBlock.Paragraph(answer, Strong: posting.Common.Verdict != PostingVerdict.NotNeeded));
+        blocks.Add(new ResultBlock.Paragraph(answer, Strong: posting.Legal.Concat(posting.Emergency).Any(r => r.Verdict != PostingVerdict.NotNeeded)));
         blocks.Add(new ResultBlock.Paragraph(Words.TrussOnly, Strong: true));
         if (notRated.Count > 0)
         {
@@ -42,8 +42,12 @@ public static class PostingPage
 
         blocks.Add(new ResultBlock.Heading("Limits by silhouette"));
         blocks.Add(new ResultBlock.Grid(Limits(posting)));
-        blocks.Add(new ResultBlock.Heading("Each legal type"));
-        blocks.Add(new ResultBlock.Grid(Legal(posting)));
+        if (posting.Legal.Count > 0)
+        {
+            blocks.Add(new ResultBlock.Heading("Each legal type"));
+            blocks.Add(new ResultBlock.Grid(Legal(posting)));
+        }
+
         if (posting.Emergency.Count > 0)
         {
             blocks.Add(new ResultBlock.Heading("Emergency vehicles, apart from the legal types"));
