@@ -61,8 +61,11 @@ public sealed class Posting
     /// </summary>
     public bool Closure => DeadExceeds is not null || (Smallest?.SafeLoad is { } load && SafeLoad.IsUnderClosureLine(load));
 
-    /// <summary>Whether it is known that the bridge is above that line, or under it: every legal type has a load that no missing capacity may lower.</summary>
-    public bool IsClosureKnown => Closure || (Common.Verdict is not (PostingVerdict.NotAsked or PostingVerdict.NotGiven) && !Common.IsAtMost);
+    /// <summary>Whether it is known that the bridge is above that line, or under it: every legal type has a load that no missing capacity and no lane-type load may lower.</summary>
+    public bool IsClosureKnown => Closure || (Common.Verdict is not (PostingVerdict.NotAsked or PostingVerdict.NotGiven) && !Common.IsAtMost && !LacksLaneType);
+
+    /// <summary>Whether the deck is so long that legal types also have a lane-type load, which is not carried: each load is at most what is given.</summary>
+    public bool LacksLaneType => Legal.Count > 0 && Rating.Stamps.OfType<Stamp.NoLaneTypeLegalLoad>().Any();
 
     /// <summary>Types for which no load is given.</summary>
     public IEnumerable<PostingRow> NotGiven => Legal.Concat(Emergency).Where(r => r.Verdict == PostingVerdict.NotGiven);

@@ -84,7 +84,7 @@ public static class PostingWording
             yield return $"No posting load is given for {string.Join(", ", rows.Select(r => r.Vehicle.Name))}: {rows.Key}. No vehicle of {(rows.Count() == 1 ? "this type" : "these types")} can be called safe here.";
         }
 
-        if (posting.Legal.Count > 0 && posting.Rating.Stamps.OfType<Stamp.NoLaneTypeLegalLoad>().Any())
+        if (posting.LacksLaneType)
         {
             yield return "The deck is longer than 200 ft, where the lane-type legal load counts as well, and that is not carried yet: each load of a legal type below is at most what its truck alone allows.";
         }

@@ -13,6 +13,10 @@ public sealed partial class DocumentsTests
     }
 
     [Fact]
+    public void Readme_QuotedOutputOfPost_IsWhatPostPrints() =>
+        Assert.Contains(Block(Read("README.md"), "One limit"), Run.Of("post", Repository.Sample("hollis-fork")).Output, StringComparison.Ordinal);
+
+    [Fact]
     public void Learning_QuotedSteps_AreWhatJointsAndSectionPrint()
     {
         string document = Read("docs/learning.md");
