@@ -62,10 +62,7 @@ public sealed class Posting
     public bool Closure => DeadExceeds is not null || (Smallest?.SafeLoad is { } load && SafeLoad.IsUnderClosureLine(load));
 
     /// <summary>Whether it is known that the bridge is above that line, or under it: every legal type has a load that no missing capacity and no lane-type load may lower.</summary>
-    public bool IsClosureKnown => Closure || (Common.Verdict is not (PostingVerdict.NotAsked or PostingVerdict.NotGiven) && !Common.IsAtMost && !LacksLaneType);
-
-    /// <summary>Whether the deck is so long that legal types also have a lane-type load, which is not carried: each load is at most what is given.</summary>
-    public bool LacksLaneType => Legal.Count > 0 && Rating.Stamps.OfType<Stamp.NoLaneTypeLegalLoad>().Any();
+    public bool IsClosureKnown => Closure || (Common.Verdict is not (PostingVerdict.NotAsked or PostingVerdict.NotGiven) && !Common.IsAtMost);
 
     /// <summary>Types for which no load is given.</summary>
     public IEnumerable<PostingRow> NotGiven => Legal.Concat(Emergency).Where(r => r.Verdict == PostingVerdict.NotGiven);
@@ -128,6 +125,7 @@ public sealed class Posting
             Level = rows[0].Level,
             Rule = isLegal ? Rating.Method.LegalPosting : PostingRule.FactorTimesWeight,
             Verdict = PostingVerdict.NotGiven,
+            LacksLaneType = isLegal && Rating.Stamps.OfType<Stamp.NoLaneTypeLegalLoad>().Any(),
             Unrated = [.. rows.Where(r => r.Reason is NotRatedReason.NoCapacity)],
         };
 

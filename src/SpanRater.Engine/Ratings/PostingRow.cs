@@ -71,6 +71,12 @@ public sealed record PostingRow
     /// <summary>Rows without a capacity that this type loads: its safe load is at most what is given.</summary>
     public required IReadOnlyList<RatingRow> Unrated { get; init; }
 
+    /// <summary>Whether a lane-type load counts as well, which is not carried.</summary>
+    public bool LacksLaneType { get; init; }
+
+    /// <summary>Whether the safe load is at most what is given: a member that is loaded has no capacity, or the lane-type load is left out.</summary>
+    public bool IsAtMost => Unrated.Count > 0 || LacksLaneType;
+
     /// <summary>Why no load is given; null where one is, or where no member has a factor.</summary>
     public NotRatedReason? Reason { get; init; }
 }
@@ -91,6 +97,6 @@ public sealed record PostingLimit(IReadOnlyList<PostingRow> Types)
         : Types.Any(t => t.Verdict == PostingVerdict.NotGiven) ? PostingVerdict.NotGiven
         : PostingVerdict.NotNeeded;
 
-    /// <summary>Whether members that are loaded have no capacity, so that the limit is at most what is given.</summary>
-    public bool IsAtMost => Types.Any(t => t.Unrated.Count > 0);
+    /// <summary>Whether the limit is at most what is given.</summary>
+    public bool IsAtMost => Types.Any(t => t.IsAtMost);
 }

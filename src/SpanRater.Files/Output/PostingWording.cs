@@ -40,10 +40,10 @@ public static class PostingWording
     /// <summary>The verdict as a table shows it.</summary>
     /// <param name="verdict">The verdict.</param>
     /// <param name="tons">Whole US tons, where it is posted.</param>
-    /// <param name="isAtMost">True where members that are loaded have no capacity.</param>
+    /// <param name="isAtMost">True where it is no more than an upper bound.</param>
     public static string InTable(PostingVerdict verdict, int? tons, bool isAtMost) => verdict switch
     {
-        PostingVerdict.NotNeeded => isAtMost ? "none by the members rated" : "none needed",
+        PostingVerdict.NotNeeded => isAtMost ? "none by what is rated" : "none needed",
         PostingVerdict.Posted => string.Create(CultureInfo.InvariantCulture, $"{(isAtMost ? "at most " : "")}{tons}"),
         PostingVerdict.Barred => "not allowed",
         PostingVerdict.NotGiven => "not given",
@@ -84,7 +84,7 @@ public static class PostingWording
             yield return $"No posting load is given for {string.Join(", ", rows.Select(r => r.Vehicle.Name))}: {rows.Key}. No vehicle of {(rows.Count() == 1 ? "this type" : "these types")} can be called safe here.";
         }
 
-        if (posting.LacksLaneType)
+        if (posting.Legal.Any(r => r.LacksLaneType))
         {
             yield return "The deck is longer than 200 ft, where the lane-type legal load counts as well, and that is not carried yet: each load of a legal type below is at most what its truck alone allows.";
         }
@@ -111,7 +111,7 @@ public static class PostingWording
         string level = posting.Legal.Count == 0 ? "" : $" (by the {posting.Legal[0].Level.Name} rating)";
         return all.Verdict switch
         {
-            PostingVerdict.NotNeeded when all.IsAtMost => $"No legal type asked for needs a posting by the members that are rated{level}; others are not rated.",
+            PostingVerdict.NotNeeded when all.IsAtMost => $"No legal type asked for needs a posting by what is rated{level}; not all of it is.",
             PostingVerdict.NotNeeded => $"No legal type asked for needs a posting by its truss members{level}.",
             PostingVerdict.Posted => string.Create(
                 CultureInfo.InvariantCulture,

@@ -146,6 +146,24 @@ public class PostingTests
         Assert.Equal(PostingVerdict.Posted, posting.Common.Verdict);
     }
 
+    // Over 200 ft LRFR has a lane-type legal load as well; the other methods, and emergency vehicles, have none.
+    [Theory]
+    [InlineData("LRFR", 2, true)]
+    [InlineData("LRFR", 1, false)]
+    [InlineData("LFR", 2, false)]
+    public void Legal_OnADeckOver200Feet_IsAtMostWhatItsTruckAllows(string method, double scale, bool isAtMost)
+    {
+        Bridge bridge = Strong(1e6);
+        Truss truss = bridge.Truss;
+        Truss scaled = Truss.Create([.. truss.Joints.Select(j => j with { X = scale * j.X, Y = scale * j.Y })], [.. truss.Members]).Truss!;
+        Vehicle emergency = Emergency("one behind", [24, 33.5], [15]);
+        SpanRater.Posting posting = SpanRater.Posting.Of(KingPostBridge.Rate(bridge with { Truss = scaled }, method, Axle(20), emergency));
+
+        Assert.Equal(isAtMost, posting.Common.IsAtMost);
+        Assert.Equal(!isAtMost, posting.IsClosureKnown);
+        Assert.False(Assert.Single(posting.Emergency).IsAtMost);
+    }
+
     [Theory]
     [InlineData("Type 3", Silhouette.SingleUnit)]
     [InlineData("SU7", Silhouette.SingleUnit)]

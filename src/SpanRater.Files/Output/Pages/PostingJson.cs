@@ -87,7 +87,7 @@ internal static class PostingJson
         json.WriteForce("singleAxle", row.SingleAxle);
         json.WriteForce("tandem", row.Tandem);
         json.WriteNumberOrNull("postedUsTons", row.Tons);
-        json.WriteBoolean("atMost", row.Unrated.Count > 0);
+        json.WriteBoolean("atMost", row.IsAtMost);
         json.WriteString("reason", row.Verdict == PostingVerdict.NotGiven ? PostingWording.WhyNotGiven(row, DisplayUnits.Si) : null);
         json.WriteEndObject();
     }

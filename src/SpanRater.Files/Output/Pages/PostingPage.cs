@@ -128,7 +128,7 @@ public static class PostingPage
             .. posting.Legal.Select(r => (IReadOnlyList<object?>)
             [
                 r.Vehicle.Name,
-                PostingWording.InTable(r.Verdict, r.Tons, r.Unrated.Count > 0),
+                PostingWording.InTable(r.Verdict, r.Tons, r.IsAtMost),
                 r.Verdict == PostingVerdict.NotNeeded ? "" : PostingWording.Tons(r.SafeLoad),
                 PostingWording.Tons(r.Weight),
                 PostingWording.Factor(r.Lowest?.Factor),
@@ -144,7 +144,7 @@ public static class PostingPage
             .. posting.Emergency.Select(r => (IReadOnlyList<object?>)
             [
                 r.Vehicle.Name,
-                PostingWording.InTable(r.Verdict, r.Tons, r.Unrated.Count > 0),
+                PostingWording.InTable(r.Verdict, r.Tons, r.IsAtMost),
                 AxleTons(r.SingleAxle),
                 AxleTons(r.Tandem),
                 PostingWording.Factor(r.Lowest?.Factor),
@@ -161,6 +161,6 @@ public static class PostingPage
         r.Vehicle.Name, VehicleClassNames.Name(r.Vehicle.Class), PostingWording.Of(r.Silhouette), r.Level.Name, r.Weight, r.Lowest?.Factor,
         r.Lowest?.Truss ?? "", r.Lowest?.Member.Name ?? "", r.Lowest is null ? "" : Words.Of(r.Lowest.Sense), PostingWording.Of(r.Rule),
         PostingWording.Of(r.Verdict), r.SafeLoad, r.SingleAxle, r.Tandem, r.Tons?.ToString(CultureInfo.InvariantCulture) ?? "",
-        r.Unrated.Count > 0 ? "yes" : "", r.Verdict == PostingVerdict.NotGiven ? PostingWording.WhyNotGiven(r, units) : "",
+        r.IsAtMost ? "yes" : "", r.Verdict == PostingVerdict.NotGiven ? PostingWording.WhyNotGiven(r, units) : "",
     ];
 }
