@@ -145,8 +145,8 @@ public static class PostingPage
             [
                 r.Vehicle.Name,
                 PostingWording.InTable(r.Verdict, r.Tons, r.IsAtMost),
-                AxleTons(r.SingleAxle),
-                AxleTons(r.Tandem),
+                AxleTons(r.SingleAxle, r.IsAtMost),
+                AxleTons(r.Tandem, r.IsAtMost),
                 PostingWording.Factor(r.Lowest?.Factor),
                 r.Lowest?.Member.Name ?? "",
                 r.Lowest is null ? "" : Words.Of(r.Lowest.Sense),
@@ -154,7 +154,7 @@ public static class PostingPage
             ]),
         ]);
 
-    private static string AxleTons(double? load) => load is { } l ? SafeLoad.WholeTons(l).ToString(CultureInfo.InvariantCulture) : "";
+    private static string AxleTons(double? load, bool isAtMost) => load is { } l ? PostingWording.InTable(PostingVerdict.Posted, SafeLoad.WholeTons(l), isAtMost) : "";
 
     private static IReadOnlyList<object?> CsvRow(PostingRow r, DisplayUnits units) =>
     [
