@@ -149,7 +149,7 @@ public static class PostingWording
         + (posting.DeadExceeds is { } dead
             ? $"The dead load alone exceeds the capacity of {dead.Member.Name} in {Words.Of(dead.Sense)}. Check the inputs first."
             : $"The smallest safe load of the legal types is {Tons(posting.Smallest!.SafeLoad)} US tons, for {By(posting.Smallest)}: under 3 US tons.")
-        + " A bridge that cannot carry 3 US tons is to be closed (23 CFR 650.313, from memory).";
+        + " A bridge that cannot carry 3 US tons is to be closed (23 CFR 650.313, from memory); any limit below shows the working, and is no leave to cross.";
 
     private static string By(PostingRow row) =>
         $"{row.Vehicle.Name} ({row.Lowest!.Member.Name} in {Words.Of(row.Lowest.Sense)}, rating factor {Factor(row.Lowest.Factor)}{(row.Lowest.Truss is null ? "" : $", {row.Lowest.Truss} truss")})";
