@@ -72,7 +72,9 @@ public static class CommandLineProgram
     private static void SayWhatIsWrong(ParseResult parsed, TextWriter error)
     {
         Command command = parsed.CommandResult.Command;
-        foreach (ParseError each in parsed.Errors)
+        // Where a word was typed that is no command, "a command is missing" would mislead.
+        bool isMistyped = command is RootCommand && parsed.UnmatchedTokens.Count > 0;
+        foreach (ParseError each in parsed.Errors.Where(e => !isMistyped || e.Message.Contains('\'', StringComparison.Ordinal)))
         {
             error.WriteLine($"spanrater: {string.Join(' ', each.Message.Split((char[])[' ', '\n', '\r', '\t'], StringSplitOptions.RemoveEmptyEntries)).TrimEnd('.')}.");
         }

@@ -13,29 +13,18 @@ public readonly record struct AxleOnLine(AxleEffect Axle, int? PanelPoint, bool 
 /// vehicle moves a little either way. At a peak the sum of load times slope does not grow in either direction: the
 /// classical criterion that it changes its sign there.
 /// </summary>
-public sealed class PlacementNarration
+public sealed class PlacementNarration : Placement
 {
     private readonly InfluenceLine line;
     private readonly AxleTrain train;
 
     private PlacementNarration(InfluenceLine line, AxleTrain train, Sense sense, Peak peak, PlacementCandidates candidates)
+        : base(sense, peak, candidates)
     {
         this.line = line;
         this.train = train;
-        Sense = sense;
-        Peak = peak;
-        Candidates = candidates;
         Axles = [.. peak.Axles.Select(Describe)];
     }
-
-    /// <summary>The sense.</summary>
-    public Sense Sense { get; }
-
-    /// <summary>The peak.</summary>
-    public Peak Peak { get; }
-
-    /// <summary>What the search looked at.</summary>
-    public PlacementCandidates Candidates { get; }
 
     /// <summary>Each axle, front to back.</summary>
     public IReadOnlyList<AxleOnLine> Axles { get; }
@@ -48,9 +37,6 @@ public sealed class PlacementNarration
 
     /// <summary>True where an axle stands on a deck end whose ordinate is not zero, so that the effect jumps there and slopes do not tell all.</summary>
     public bool Jumps => Peak.Approach != Approach.At || Axles.Any(a => a.PanelPoint is { } p && (p == 0 || p == line.Stations.Count - 1) && line.Ordinates[p] != 0);
-
-    /// <summary>The best placement driving the other way; null where that way gives nothing in this sense.</summary>
-    public Peak? OtherWay => (Peak.Direction == Direction.Right ? Candidates.Left : Candidates.Right) is [var best, ..] ? best : null;
 
     /// <summary>Why the peak of a sense stands where it does; null where the sense never occurs.</summary>
     /// <param name="plan">The search.</param>
@@ -66,9 +52,8 @@ public sealed class PlacementNarration
             : null;
     }
 
-    /// <summary>The effect with the whole vehicle moved, its gaps held [N].</summary>
-    /// <param name="distance">How far to the right; negative to the left [m].</param>
-    public double ForceMoved(double distance) => Peak.Axles.Sum(a =>
+    /// <inheritdoc/>
+    public override double ForceMoved(double distance) => Peak.Axles.Sum(a =>
     {
         double effect = a.Load * line.OrdinateAt(a.Station + distance);
         return IsLeftOut(effect) ? 0 : effect;

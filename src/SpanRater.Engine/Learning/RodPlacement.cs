@@ -2,33 +2,20 @@ namespace SpanRater;
 
 /// <summary>
 /// Why a placement gives the peak of one sense in a truss with rods, dead load on: each axle on the lines of the set that acts
-/// there, what the change of the set does to the dead load, and the placements it beat.
+/// there, what the change of the set does to the dead load, and the placements it beat. Forces are totals less that of the dead load
+/// alone; moved, the rods act as they then do.
 /// </summary>
-public sealed class RodPlacement
+public sealed class RodPlacement : Placement
 {
     private readonly RodCrossing crossing;
     private readonly int member;
 
     private RodPlacement(RodCrossing crossing, int member, Sense sense, Peak peak, PlacementCandidates candidates)
+        : base(sense, peak, candidates)
     {
         this.crossing = crossing;
         this.member = member;
-        Sense = sense;
-        Peak = peak;
-        Candidates = candidates;
     }
-
-    /// <summary>The sense.</summary>
-    public Sense Sense { get; }
-
-    /// <summary>The peak: total less dead load alone.</summary>
-    public Peak Peak { get; }
-
-    /// <summary>What the search looked at.</summary>
-    public PlacementCandidates Candidates { get; }
-
-    /// <summary>The best placement driving the other way; null where that way gives nothing in this sense.</summary>
-    public Peak? OtherWay => (Peak.Direction == Direction.Right ? Candidates.Left : Candidates.Right) is [var best, ..] ? best : null;
 
     /// <summary>Why the peaks of both senses stand where they do, tension first; null where a sense never occurs.</summary>
     /// <param name="crossing">A truss with rods and its dead load on.</param>
@@ -66,7 +53,6 @@ public sealed class RodPlacement
         return told;
     }
 
-    /// <summary>The force, less that of the dead load alone, with the whole vehicle moved, its gaps held and rods acting as they then do [N].</summary>
-    /// <param name="distance">How far to the right; negative to the left [m].</param>
-    public double ForceMoved(double distance) => crossing.ChangeUnder(Peak.Axles.Select(a => (a.Load, a.Station + distance)), member);
+    /// <inheritdoc/>
+    public override double ForceMoved(double distance) => crossing.ChangeUnder(Peak.Axles.Select(a => (a.Load, a.Station + distance)), member);
 }

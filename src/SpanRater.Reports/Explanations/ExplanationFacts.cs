@@ -1,19 +1,10 @@
 using System.Text.Json;
-using SpanRater.Files;
 
 namespace SpanRater.Reports;
 
 /// <summary>Writes the facts of explanations as JSON: kN, m, plain numbers.</summary>
 internal static class ExplanationFacts
 {
-    public static void WriteRefusal(Utf8JsonWriter json, Refusal refusal, Truss truss)
-    {
-        json.WriteStartObject("refusal");
-        json.WriteString("kind", RefusalWording.Kind(refusal));
-        json.WriteString("text", RefusalWording.Sentence(refusal, truss));
-        json.WriteEndObject();
-    }
-
     public static void Write(Utf8JsonWriter json, Bridge bridge, InfluenceNarration narration)
     {
         Truss truss = bridge.Truss;

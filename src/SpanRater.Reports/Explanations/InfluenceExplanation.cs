@@ -34,7 +34,7 @@ public static class InfluenceExplanation
                 {
                     json.WriteString("bridge", bridge.Name);
                     json.WriteString("member", name);
-                    ExplanationFacts.WriteRefusal(json, refusal, truss);
+                    json.WriteRefusal(refusal, truss);
                 },
                 IsAnswer: false);
         }

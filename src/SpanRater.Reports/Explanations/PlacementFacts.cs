@@ -9,7 +9,7 @@ internal static class PlacementFacts
     public static void WriteRefused(Utf8JsonWriter json, Bridge bridge, Vehicle vehicle, string member, Refusal refusal)
     {
         Head(json, bridge, vehicle, 1, member);
-        ExplanationFacts.WriteRefusal(json, refusal, bridge.Truss);
+        json.WriteRefusal(refusal, bridge.Truss);
     }
 
     public static void Write(Utf8JsonWriter json, Bridge bridge, Vehicle vehicle, double scale, string member, IReadOnlyList<PlacementNarration?> narrations)

@@ -36,11 +36,11 @@ internal static class PlacementTelling
     }
 
     /// <summary>The placements told, the best first; of equal ones the peak itself first.</summary>
-    public static IEnumerable<Peak> Ranked(PlacementNarration narration)
+    public static IEnumerable<Peak> Ranked(Placement placement)
     {
-        double sign = narration.Sense == Sense.Tension ? 1 : -1, equal = 1e-9 * Math.Abs(narration.Peak.Force);
-        IEnumerable<Peak> others = narration.Candidates.Right.Concat(narration.Candidates.Left).Where(p => !IsSame(p, narration.Peak));
-        return [narration.Peak, .. others.OrderByDescending(p => Math.Round(sign * p.Force / equal)).ThenBy(p => p.Direction).ThenBy(p => p.Station)];
+        double sign = placement.Sense == Sense.Tension ? 1 : -1, equal = 1e-9 * Math.Abs(placement.Peak.Force);
+        IEnumerable<Peak> others = placement.Candidates.Right.Concat(placement.Candidates.Left).Where(p => !IsSame(p, placement.Peak));
+        return [placement.Peak, .. others.OrderByDescending(p => Math.Round(sign * p.Force / equal)).ThenBy(p => p.Direction).ThenBy(p => p.Station)];
     }
 
     /// <summary>A placement as a row: sense, direction, front axle, axles on panel points, force.</summary>
@@ -94,12 +94,13 @@ internal static class PlacementTelling
     private static bool IsZero(double change, PlacementNarration narration) =>
         Math.Abs(change) <= 1e-9 * narration.Axles.Sum(a => a.Axle.Load * (Math.Abs(a.SlopeLeft) + Math.Abs(a.SlopeRight)));
 
-    private static string OtherWay(PlacementNarration narration, DisplayUnits units)
+    /// <summary>The best that driving the other way brings.</summary>
+    public static string OtherWay(Placement placement, DisplayUnits units)
     {
-        string way = Words.Of(narration.Peak.Direction == Direction.Right ? Direction.Left : Direction.Right);
-        return narration.OtherWay is not { } other
-            ? $"Driving to the {way} it brings no {Words.Of(narration.Sense)}."
-            : Math.Abs(other.Force - narration.Peak.Force) <= 1e-9 * Math.Abs(narration.Peak.Force)
+        string way = Words.Of(placement.Peak.Direction == Direction.Right ? Direction.Left : Direction.Right);
+        return placement.OtherWay is not { } other
+            ? $"Driving to the {way} it brings no {Words.Of(placement.Sense)}."
+            : Math.Abs(other.Force - placement.Peak.Force) <= 1e-9 * Math.Abs(placement.Peak.Force)
                 ? $"Driving to the {way} it brings the same, with the front axle {Side(other)} {Told.Length(other.Station, units)}."
                 : $"Driving to the {way} the most is {Words.ForceInWords(other.Force, units)}, with the front axle {Side(other)} {Told.Length(other.Station, units)}.";
     }

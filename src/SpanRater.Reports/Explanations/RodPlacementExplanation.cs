@@ -52,7 +52,7 @@ public static class RodPlacementExplanation
 
         return new ResultPage(
             blocks,
-            new ResultTable(Columns, [.. told.OfType<RodPlacement>().SelectMany(p => Ranked(p).Select(c => Row(p.Sense, c, result.Crossing, truss)))]),
+            new ResultTable(Columns, [.. told.OfType<RodPlacement>().SelectMany(p => PlacementTelling.Ranked(p).Select(c => Row(p.Sense, c, result.Crossing, truss)))]),
             [],
             json => Write(json, bridge, result, name, told));
     }
@@ -73,7 +73,7 @@ public static class RodPlacementExplanation
                 ["sum", null, peak.Axles.Sum(a => a.Load), null, peak.Force],
             ]));
         yield return new ResultBlock.Paragraph(string.Create(CultureInfo.InvariantCulture, $"{placement.Candidates.Positions} placements were tried, both directions. The best of each direction:"));
-        yield return new ResultBlock.Grid(new ResultTable(Columns[1..], [.. Ranked(placement).Select(p => (IReadOnlyList<object?>)[.. Row(placement.Sense, p, crossing, truss).Skip(1)])]));
+        yield return new ResultBlock.Grid(new ResultTable(Columns[1..], [.. PlacementTelling.Ranked(placement).Select(p => (IReadOnlyList<object?>)[.. Row(placement.Sense, p, crossing, truss).Skip(1)])]));
         double step = units.Name == "us" ? 0.3048 : 0.25;
         yield return new ResultBlock.Paragraph(
             $"Moved {Reports.Told.Length(step, units)}, the rods acting as they then do, it is {InWords(placement.ForceMoved(-step))} to the left and {InWords(placement.ForceMoved(step))} to the right, against {InWords(peak.Force)} here: {Verdict(placement, step)}");
@@ -90,12 +90,6 @@ public static class RodPlacementExplanation
             (false, true) => "to the right it falls; to the left it stays the same for a while, so placements there are as good.",
             _ => "it is the same over a stretch, and of equal placements one is told.",
         };
-    }
-
-    private static IEnumerable<Peak> Ranked(RodPlacement placement)
-    {
-        double sign = placement.Sense == Sense.Tension ? 1 : -1, equal = 1e-9 * Math.Abs(placement.Peak.Force);
-        return placement.Candidates.Right.Concat(placement.Candidates.Left).OrderByDescending(p => Math.Round(sign * p.Force / equal)).ThenBy(p => p.Direction).ThenBy(p => p.Station);
     }
 
     private static IReadOnlyList<object?> Row(Sense sense, Peak peak, TrussCrossing crossing, Truss truss) =>
@@ -130,7 +124,7 @@ public static class RodPlacementExplanation
             json.WriteNumber("positions", placement.Candidates.Positions);
             json.WriteAxles(placement.Peak);
             json.WriteStartArray("candidates");
-            foreach (Peak candidate in Ranked(placement))
+            foreach (Peak candidate in PlacementTelling.Ranked(placement))
             {
                 json.WriteStartObject();
                 json.WritePlacement(candidate, bridge.Truss);
