@@ -13,6 +13,9 @@ public static class LeverRule
     /// <summary>Least distance between the wheel lines of vehicles abreast, 4 ft [m].</summary>
     public const double BetweenVehicles = 4 * Foot;
 
+    /// <summary>Width of a lane load, 10 ft [m].</summary>
+    public const double LaneLoadWidth = 10 * Foot;
+
     /// <summary>Distance from the kerb where a vehicle does not fit with the one given, 1 ft [m].</summary>
     public const double ReducedWheelToKerb = 1 * Foot;
 
@@ -24,7 +27,7 @@ public static class LeverRule
     public static int LanesOn(double roadway) =>
         roadway < (18 * Foot) - SameLength ? 1 : roadway <= (24 * Foot) + SameLength ? 2 : (int)((roadway + SameLength) / (12 * Foot));
 
-    /// <summary>Shares of one vehicle, or of several alike abreast, whichever loads the truss more with its presence factor.</summary>
+    /// <summary>Shares of one vehicle, and of several alike abreast, each with its presence factor.</summary>
     /// <param name="deck">The deck.</param>
     /// <param name="gauge">Distance between the vehicle's wheel lines [m].</param>
     /// <param name="mostLanes">Lanes that may be loaded at once; null for as many as fit.</param>
@@ -33,35 +36,102 @@ public static class LeverRule
     {
         ArgumentNullException.ThrowIfNull(deck);
         ArgumentNullException.ThrowIfNull(presence);
-        if (deck.TrussShare is { } given)
+        if (Given(deck) is { } outcome)
         {
-            var share = new LateralShare(given, 0, 1, [], deck.WheelToKerb);
-            return new ShareOutcome.Found(share, share);
+            return outcome;
         }
 
-        if (deck.Trusses != 2)
-        {
-            return new ShareOutcome.NotTwoTrusses(deck.Trusses);
-        }
-
-        if (deck is not { TrussSpacing: { } spacing, Roadway: { } roadway })
-        {
-            return new ShareOutcome.NotGiven(deck.TrussSpacing is null, deck.Roadway is null);
-        }
-
+        double spacing = deck.TrussSpacing!.Value, roadway = deck.Roadway!.Value;
         if (WheelToKerbFor(deck, roadway, gauge, 1) is null)
         {
             return new ShareOutcome.TooWide(gauge + (2 * Math.Min(deck.WheelToKerb, ReducedWheelToKerb)), roadway);
         }
 
-        double leftKerb = ((spacing - roadway) / 2) + deck.RoadwayOffset, rightKerb = ((spacing - roadway) / 2) - deck.RoadwayOffset;
         int lanes = Math.Min(LanesOn(roadway), mostLanes ?? int.MaxValue);
-        LateralShare left = Largest(deck, roadway, gauge, lanes, presence, leftKerb, spacing);
-        LateralShare right = Largest(deck, roadway, gauge, lanes, presence, rightKerb, spacing);
-        double outermost = Math.Min(left.Wheels[0], right.Wheels[0]);
+        IReadOnlyList<LateralShare> left = Abreast(deck, roadway, gauge, lanes, presence, KerbFrom(deck, 0), spacing);
+        IReadOnlyList<LateralShare> right = Abreast(deck, roadway, gauge, lanes, presence, KerbFrom(deck, 1), spacing);
+        double outermost = left.Concat(right).Min(s => s.Wheels[0]);
         return outermost < -SameLength
             ? new ShareOutcome.WheelOutside(spacing - outermost, spacing)
             : new ShareOutcome.Found(left, right);
+    }
+
+    /// <summary>
+    /// Shares of a lane load, 10 ft wide or as wide as a narrower roadway, its edge at the kerb; the loads of further lanes
+    /// stand edge to edge, as vehicles abreast have their middles 10 ft apart. Source: AASHTO LRFD 3.6.1.2.4 and Standard
+    /// Specifications, 17th ed. (2002), 3.6.1 (10 ft), from memory.
+    /// </summary>
+    /// <param name="deck">The deck.</param>
+    /// <param name="mostLanes">Lanes that may be loaded at once; null for as many as fit.</param>
+    /// <param name="presence">Presence factor by number of loaded lanes [-].</param>
+    public static ShareOutcome LaneShare(Deck deck, int? mostLanes, Func<int, double> presence)
+    {
+        ArgumentNullException.ThrowIfNull(deck);
+        ArgumentNullException.ThrowIfNull(presence);
+        if (Given(deck) is { } outcome)
+        {
+            return outcome;
+        }
+
+        double spacing = deck.TrussSpacing!.Value, roadway = deck.Roadway!.Value, width = Math.Min(LaneLoadWidth, roadway);
+        int lanes = Math.Min(Math.Min(LanesOn(roadway), mostLanes ?? int.MaxValue), (int)((roadway + SameLength) / width));
+        LateralShare[] On(double kerb) =>
+        [
+            .. Enumerable.Range(1, lanes).Select(n =>
+            {
+                LateralStrip[] strips = [.. Enumerable.Range(0, n).Select(i => new LateralStrip(kerb + (i * width), kerb + ((i + 1) * width)))];
+                return new LateralShare(presence(n) * strips.Sum(s => (spacing - s.Middle) / spacing), n, presence(n), [], deck.WheelToKerb) { Strips = strips };
+            }),
+        ];
+        return new ShareOutcome.Found(On(KerbFrom(deck, 0)), On(KerbFrom(deck, 1)));
+    }
+
+    /// <summary>
+    /// Where a crowd stands that loads a truss most: from its kerb to the other, or over the width given, and not beyond the other
+    /// truss, where it would relieve. Null where the deck does not say enough.
+    /// </summary>
+    /// <param name="deck">The deck.</param>
+    /// <param name="truss">0 for the left truss, 1 for the right one.</param>
+    /// <param name="width">Width of the crowd from the kerb of the truss [m]; null for the whole roadway.</param>
+    public static CrowdShare? CrowdOn(Deck deck, int truss, double? width)
+    {
+        ArgumentNullException.ThrowIfNull(deck);
+        if (deck is not { Trusses: 2, TrussSpacing: { } spacing, Roadway: { } roadway })
+        {
+            return null;
+        }
+
+        double kerb = KerbFrom(deck, truss);
+        var strip = new LateralStrip(kerb, Math.Min(kerb + Math.Min(width ?? roadway, roadway), Math.Max(kerb, spacing)));
+        return new CrowdShare(strip, strip.Width * (spacing - strip.Middle) / spacing);
+    }
+
+    /// <summary>
+    /// Two different vehicles abreast, each with the part of its load that the truss takes; null where they do not fit, or where
+    /// the roadway has one lane.
+    /// </summary>
+    /// <param name="deck">The deck.</param>
+    /// <param name="truss">0 for the left truss, 1 for the right one.</param>
+    /// <param name="near">Gauge of the vehicle nearer to the truss [m].</param>
+    /// <param name="far">Gauge of the other [m].</param>
+    /// <param name="presence">Presence factor of two lanes [-].</param>
+    public static (LateralShare Near, LateralShare Far)? Pair(Deck deck, int truss, double near, double far, double presence)
+    {
+        ArgumentNullException.ThrowIfNull(deck);
+        if (deck is not { TrussShare: null, Trusses: 2, TrussSpacing: { } spacing, Roadway: { } roadway } || LanesOn(roadway) < 2)
+        {
+            return null;
+        }
+
+        if (WheelToKerbIn(deck, roadway - near - far - BetweenVehicles) is not { } toKerb)
+        {
+            return null;
+        }
+
+        double first = KerbFrom(deck, truss) + toKerb, second = first + near + BetweenVehicles;
+        LateralShare Of(double wheel, double gauge) =>
+            new(presence * (((spacing - wheel) / spacing) + ((spacing - wheel - gauge) / spacing)) / 2, 2, presence, [wheel, wheel + gauge], toKerb);
+        return (Of(first, near), Of(second, far));
     }
 
     /// <summary>How many vehicles alike fit between the kerbs side by side; 0 where not even one does.</summary>
@@ -81,9 +151,27 @@ public static class LeverRule
         return abreast;
     }
 
-    private static LateralShare Largest(Deck deck, double roadway, double gauge, int lanes, Func<int, double> presence, double kerb, double spacing)
+    // The share that was given, or what is missing for the lever rule; null where the rule can be used.
+    private static ShareOutcome? Given(Deck deck)
     {
-        LateralShare? largest = null;
+        if (deck.TrussShare is { } given)
+        {
+            var share = new LateralShare(given, 0, 1, [], deck.WheelToKerb);
+            return new ShareOutcome.Found([share], [share]);
+        }
+
+        return deck.Trusses != 2 ? new ShareOutcome.NotTwoTrusses(deck.Trusses)
+            : deck is { TrussSpacing: not null, Roadway: not null } ? null
+            : new ShareOutcome.NotGiven(deck.TrussSpacing is null, deck.Roadway is null);
+    }
+
+    // Distance of a truss's own kerb from it, toward the other truss [m].
+    private static double KerbFrom(Deck deck, int truss) =>
+        ((deck.TrussSpacing!.Value - deck.Roadway!.Value) / 2) + (truss == 0 ? deck.RoadwayOffset : -deck.RoadwayOffset);
+
+    private static List<LateralShare> Abreast(Deck deck, double roadway, double gauge, int lanes, Func<int, double> presence, double kerb, double spacing)
+    {
+        var shares = new List<LateralShare>();
         for (int n = 1; n <= lanes; n++)
         {
             if (WheelToKerbFor(deck, roadway, gauge, n) is not { } toKerb)
@@ -99,20 +187,19 @@ public static class LeverRule
                 wheels.Add(first + gauge);
             }
 
-            double value = presence(n) * wheels.Sum(w => (spacing - w) / spacing) / 2;
-            if (largest is null || value > largest.Value)
-            {
-                largest = new LateralShare(value, n, presence(n), wheels, toKerb);
-            }
+            shares.Add(new LateralShare(presence(n) * wheels.Sum(w => (spacing - w) / spacing) / 2, n, presence(n), wheels, toKerb));
         }
 
-        return largest!;
+        return shares;
     }
 
     // The distance given, else 1 ft, else the vehicles do not fit.
-    private static double? WheelToKerbFor(Deck deck, double roadway, double gauge, int vehicles)
+    private static double? WheelToKerbFor(Deck deck, double roadway, double gauge, int vehicles) =>
+        WheelToKerbIn(deck, roadway - (vehicles * gauge) - ((vehicles - 1) * BetweenVehicles));
+
+    private static double? WheelToKerbIn(Deck deck, double between)
     {
-        double free = roadway - (vehicles * gauge) - ((vehicles - 1) * BetweenVehicles) + SameLength;
+        double free = between + SameLength;
         return free >= 2 * deck.WheelToKerb ? deck.WheelToKerb
             : deck.WheelToKerb > ReducedWheelToKerb && free >= 2 * ReducedWheelToKerb ? ReducedWheelToKerb
             : null;
