@@ -26,7 +26,7 @@ internal static class BridgeInput
     public static Catalogue ReadCatalogue(IReadOnlyList<string> paths)
     {
         var findings = new FindingList();
-        Catalogue catalogue = Catalogue.Read(paths, null, findings);
+        Catalogue catalogue = Catalogue.Read(paths, [], findings);
         return findings.HasErrors ? throw new RefusedException([.. findings.All.Select(f => f.ToString())]) : catalogue;
     }
 

@@ -50,7 +50,6 @@ internal static class RollCommand
     private static Vehicle VehicleOf(LiveLoad load) => load switch
     {
         Vehicle vehicle => vehicle,
-        Loading loading => throw new RefusedException($"--vehicle \"{loading.Name}\" is a loading, more than one train: roll one of its vehicles, {string.Join(" or ", loading.Vehicles.Select(v => $"\"{v}\""))}."),
-        _ => throw new ArgumentOutOfRangeException(nameof(load), load, "A live load is a vehicle or a loading."),
+        _ => throw new RefusedException($"--vehicle \"{load.Name}\" is more than one train."),
     };
 }

@@ -131,21 +131,31 @@ public sealed class InfluenceLine
 
     /// <summary>Area under the line where it has the given sense, with the sign of that sense [effect/load · m].</summary>
     /// <param name="sense">Tension: positive ordinates; compression: negative ones.</param>
-    public double Area(Sense sense)
+    public double Area(Sense sense) => Regions(sense).Sum(AreaOver);
+
+    /// <summary>Area under the line over a stretch, with its sign [effect/load · m]; what is off the deck counts nothing.</summary>
+    /// <param name="stretch">The stretch.</param>
+    public double AreaOver(DeckStretch stretch)
     {
-        double area = 0;
-        foreach (DeckStretch region in Regions(sense))
+        double x = Math.Max(stretch.Left, stations[0]), end = Math.Min(stretch.Right, stations[^1]);
+        double area = 0, y = OrdinateAt(x);
+        foreach (double next in x < end ? stations.Where(s => s > x && s < end).Append(end) : [])
         {
-            double x = region.Left, y = OrdinateAt(x);
-            foreach (double next in stations.Where(s => s > region.Left && s < region.Right).Append(region.Right))
-            {
-                double nextY = OrdinateAt(next);
-                area += (next - x) * (y + nextY) / 2;
-                (x, y) = (next, nextY);
-            }
+            double nextY = OrdinateAt(next);
+            area += (next - x) * (y + nextY) / 2;
+            (x, y) = (next, nextY);
         }
 
         return area;
+    }
+
+    /// <summary>The panel point with the largest ordinate in a sense, and that ordinate; null where there is none.</summary>
+    /// <param name="sense">Tension: positive ordinates; compression: negative ones.</param>
+    public (double Station, double Ordinate)? Peak(Sense sense)
+    {
+        double sign = sense == Sense.Tension ? 1 : -1;
+        int at = Enumerable.Range(0, ordinates.Length).MaxBy(i => sign * ordinates[i]);
+        return sign * ordinates[at] > 0 ? (stations[at], ordinates[at]) : null;
     }
 
     private double NeutralPoint(int right)

@@ -11,8 +11,9 @@ public sealed class MemberRater
     private readonly RatingMethod method;
     private readonly DeadFactors deadFactors;
     private readonly TrussCrossing crossing;
+    private readonly ImpactPolicy impact;
+    private readonly RatingStamps stamps;
     private readonly List<RatingRow> rows = [];
-    private readonly List<Stamp> stamps = [];
 
     private MemberRater(Bridge bridge, RatingMethod method, TrussCrossing crossing)
     {
@@ -20,12 +21,14 @@ public sealed class MemberRater
         this.method = method;
         this.crossing = crossing;
         deadFactors = method.DeadFactorsWith(bridge.Rating);
+        impact = new ImpactPolicy(method, bridge.Rating, bridge.Truss.Stations[^1] - bridge.Truss.Stations[0]);
+        stamps = new RatingStamps(bridge, method);
     }
 
     /// <summary>Rates every member for every vehicle, level and sense.</summary>
     /// <param name="bridge">The bridge; it must have the dead load case DC.</param>
     /// <param name="method">The method.</param>
-    /// <param name="vehicles">The vehicles and loadings.</param>
+    /// <param name="vehicles">The vehicles, loadings and crowds.</param>
     /// <exception cref="ArgumentException">The bridge has no case DC.</exception>
     public static Outcome<BridgeRating> Rate(Bridge bridge, RatingMethod method, IReadOnlyList<LiveLoad> vehicles)
     {
@@ -43,122 +46,74 @@ public sealed class MemberRater
         }
 
         var rater = new MemberRater(bridge, method, crossing);
-        rater.StampWhatWasAssumed(vehicles);
+        rater.stamps.AddForBridge(vehicles, crossing.WearingSurface is not null);
         foreach (LiveLoad vehicle in vehicles)
         {
             rater.Rate(vehicle);
         }
 
-        return new BridgeRating(bridge, method, rater.rows, rater.stamps, crossing);
-    }
-
-    private void StampWhatWasAssumed(IReadOnlyList<LiveLoad> vehicles)
-    {
-        if (crossing.WearingSurface is null)
-        {
-            stamps.Add(new Stamp.NoWearingSurface());
-        }
-
-        if (bridge.Capacities.Any(c => Enum.GetValues<GivenCapacity>().Any(kind => c[kind] is not null)))
-        {
-            stamps.Add(new Stamp.GivenCapacities(method.GivenCapacityMeaning));
-        }
-
-        if (bridge.Deck.TrussShare is { } share)
-        {
-            stamps.Add(new Stamp.GivenShare(share));
-        }
-
-        if (bridge.Rating.Impact is { } impact)
-        {
-            stamps.Add(new Stamp.GivenImpact(impact));
-        }
-        else
-        {
-            stamps.AddRange(vehicles.Select(v => v.Class).Distinct().Where(c => !method.RuleOf(c).HasImpact).Select(c => new Stamp.NoImpact(c)));
-        }
-
-        if (bridge.Rating.TruckTraffic is null
-            && vehicles.FirstOrDefault(v => method.UsesTruckTraffic(v.Class)) is { } first
-            && method.LevelsOf(first.Class, bridge.Rating)[0].LiveFactor is { } factor)
-        {
-            stamps.Add(new Stamp.UnknownTruckTraffic(factor));
-        }
-
-        double deckLength = bridge.Truss.Stations[^1] - bridge.Truss.Stations[0];
-        if (deckLength > method.LaneTypeLegalLoadAbove && vehicles.Any(v => v.Class == VehicleClass.Legal))
-        {
-            stamps.Add(new Stamp.NoLaneTypeLegalLoad(deckLength));
-        }
-
-        if (vehicles.Any(v => v.Class == VehicleClass.Emergency))
-        {
-            stamps.Add(new Stamp.EmergencyAlone());
-        }
+        rater.RateBesideLegalVehicles(vehicles);
+        return new BridgeRating(bridge, method, rater.rows, rater.stamps.All, crossing);
     }
 
     private void Rate(LiveLoad load)
     {
-        switch (load)
+        if (load is Vehicle { LaneLoading: { } loading })
         {
-            case Loading { HasLaneLoad: true }:
-                RateAlike(load, new NotRatedReason.LaneLoad(load.Name));
-                break;
-            case Vehicle { LaneLoading: { } loading }:
-                RateAlike(load, new NotRatedReason.LaneLoad(loading));
-                break;
-            case Vehicle vehicle:
-                RateShared(vehicle);
-                break;
-            default:
-                RateAlike(load, new NotRatedReason.SeveralVehicles(load.Name));
-                break;
-        }
-    }
-
-    private void RateAlike(LiveLoad load, NotRatedReason reason) => RateTruss(load, null, null, null, reason);
-
-    private void RateShared(Vehicle vehicle)
-    {
-        ClassRule rule = method.RuleOf(vehicle.Class);
-        ShareOutcome outcome = LeverRule.Share(bridge.Deck, vehicle.Gauge, rule.MostLanes, rule.HasPresence ? method.Presence : _ => 1);
-        if (outcome is not ShareOutcome.Found shares)
-        {
-            RateAlike(vehicle, new NotRatedReason.NoShare(outcome));
+            RateAlike(load, new NotRatedReason.PartOfLoading(loading));
             return;
         }
 
-        StampShare(vehicle, rule, shares);
-        (string? Truss, LateralShare Share)[] trusses = shares.Alike
-            ? [(null, shares.Left)]
-            : [(bridge.Deck.TrussNames[0], shares.Left), (bridge.Deck.TrussNames[1], shares.Right)];
+        (SharedLiveLoad? shared, NotRatedReason? reason) = SharedLiveLoad.Of(load, bridge, method, impact);
+        if (shared is null)
+        {
+            RateAlike(load, reason!);
+            return;
+        }
+
+        foreach ((string vehicle, double gauge, ShareOutcome.Found shares) in shared.VehicleShares)
+        {
+            stamps.AddForShares(vehicle, gauge, method.RuleOf(load.Class), shares);
+        }
+
         if (crossing is RodCrossing rods)
         {
-            RateWithRods(vehicle, rods, trusses);
+            RateWithRods(load, rods, shared);
             return;
         }
 
-        IReadOnlyList<PeakPair> peaks = crossing.Roll(vehicle).Value!;
-        foreach ((string? truss, LateralShare share) in trusses)
+        foreach ((string? name, int truss) in Trusses(shared.Alike))
         {
-            RateTruss(vehicle, truss, share, peaks, null);
+            RateTruss(load, name, null, row => Rated(WithEffect(row, shared.MostOn(truss, row.Member, crossing.Lines.Members[row.MemberIndex].Line, row.Sense))));
         }
     }
 
+    private (string? Name, int Truss)[] Trusses(bool alike) => alike ? [(null, 0)] : [(bridge.Deck.TrussNames[0], 0), (bridge.Deck.TrussNames[1], 1)];
+
+    private void RateAlike(LiveLoad load, NotRatedReason reason) => RateTruss(load, null, reason, row => Rated(WithEffect(row, null)));
+
     // A vehicle that no set of rods carries at one level or on one truss is withheld at all of them.
-    private void RateWithRods(Vehicle vehicle, RodCrossing rods, (string? Truss, LateralShare Share)[] trusses)
+    private void RateWithRods(LiveLoad load, RodCrossing rods, SharedLiveLoad shared)
     {
-        if (!rods.PlanOf(vehicle).TryGet(out KinkedPlan? plan, out _))
+        if (TrainOf(load) is not { } vehicle)
         {
-            RateAlike(vehicle, new NotRatedReason.RelievingAxlesWithRods(vehicle.Name));
+            RateAlike(load, new NotRatedReason.NotATrainWithRods(load.Name));
             return;
         }
 
-        var rater = new RodRater(bridge, method, rods, vehicle, plan);
+        if (!rods.PlanOf(vehicle).TryGet(out KinkedPlan? plan, out _))
+        {
+            RateAlike(load, new NotRatedReason.RelievingAxlesWithRods(vehicle.Name));
+            return;
+        }
+
+        ShareOutcome.Found shares = shared.VehicleShares.Single().Shares;
+        var rater = new RodRater(bridge, method, rods, vehicle, plan, impact);
+        (string? Truss, LateralShare Share)[] trusses = [.. Trusses(shared.Alike).Select(t => (t.Name, t.Truss == 0 ? shares.Left : shares.Right))];
         var caps = new Dictionary<(string? Truss, RatingLevel Level), NotRatedReason.Uncarried?>();
         foreach ((string? truss, LateralShare share) in trusses)
         {
-            foreach (RatingLevel level in method.LevelsOf(vehicle.Class, bridge.Rating))
+            foreach (RatingLevel level in method.LevelsOf(load.Class, bridge.Rating))
             {
                 caps[(truss, level)] = level.LiveFactor is { } factor ? rater.Uncarried(factor, share.Value) : null;
             }
@@ -170,46 +125,50 @@ public sealed class MemberRater
             // Where a rod would be compressed there are no peaks, and the row is withheld; any other refusal leaves it unrated.
             bool rolled = rater.PeaksAt(share.Value).TryGet(out IReadOnlyList<PeakPair>? peaks, out Refusal? refusal);
             NotRatedReason? reason = rolled || refusal is Refusal.UncarriedCompression ? null : new NotRatedReason.NoPeaks(refusal!);
-            RateTruss(vehicle, truss, share, peaks, reason, row => rater.Rate(row, caps[(truss, row.Level)], withheld));
+            RateTruss(load, truss, reason, row => rater.Rate(
+                row with { Share = share, Peak = peaks?[row.MemberIndex].Of(row.Sense) }, caps[(truss, row.Level)], withheld));
         }
     }
 
-    private void StampShare(Vehicle vehicle, ClassRule rule, ShareOutcome.Found shares)
+    // Over rods effects do not add up, and only a single train is brought on.
+    private static Vehicle? TrainOf(LiveLoad load) => load switch
     {
-        if (bridge.Deck is not { TrussShare: null, Roadway: { } roadway })
-        {
-            return;
-        }
+        Vehicle vehicle => vehicle,
+        Loading { Lane: null, Trains: [var only] } => only,
+        _ => null,
+    };
 
-        double nearest = Math.Min(shares.Left.WheelToKerb, shares.Right.WheelToKerb);
-        if (nearest < bridge.Deck.WheelToKerb)
+    // An emergency vehicle with a legal one in the next lane: the worst of the legal vehicles asked for, in either lane.
+    private void RateBesideLegalVehicles(IReadOnlyList<LiveLoad> vehicles)
+    {
+        foreach (Vehicle emergency in vehicles.OfType<Vehicle>().Where(v => v is { Class: VehicleClass.Emergency, LaneLoading: null }))
         {
-            stamps.Add(new Stamp.NearerToKerb(vehicle.Name, nearest));
-        }
-
-        int lanes = Math.Min(LeverRule.LanesOn(roadway), rule.MostLanes ?? int.MaxValue);
-        int abreast = LeverRule.MostAbreast(bridge.Deck, vehicle.Gauge);
-        if (abreast < lanes)
-        {
-            stamps.Add(new Stamp.FewerAbreast(vehicle.Name, lanes, abreast));
+            RatingRow[] beside = crossing is RodCrossing
+                ? []
+                : [.. NeighbourRater.Rows(emergency, [.. vehicles.OfType<Vehicle>()], bridge, method, impact, [.. rows.Where(r => r.Vehicle == emergency)], crossing.Lines)];
+            rows.AddRange(beside);
+            if (beside.Length == 0)
+            {
+                stamps.Add(new Stamp.EmergencyAlone());
+            }
         }
     }
 
-    private void RateTruss(LiveLoad vehicle, string? truss, LateralShare? share, IReadOnlyList<PeakPair>? peaks, NotRatedReason? reason, Func<RatingRow, RatingRow>? rate = null)
+    private void RateTruss(LiveLoad load, string? truss, NotRatedReason? reason, Func<RatingRow, RatingRow> rate)
     {
-        foreach (RatingLevel level in method.LevelsOf(vehicle.Class, bridge.Rating))
+        foreach (RatingLevel level in method.LevelsOf(load.Class, bridge.Rating))
         {
             NotRatedReason? missing = reason ?? (level.LiveFactor is null ? new NotRatedReason.NoPermitFactor() : null);
             for (int m = 0; m < bridge.Truss.Members.Count; m++)
             {
                 foreach (Sense sense in (Sense[])[Sense.Tension, Sense.Compression])
                 {
-                    var row = new RatingRow
+                    rows.Add(rate(new RatingRow
                     {
                         Truss = truss,
                         MemberIndex = m,
                         Member = bridge.Truss.Members[m],
-                        Vehicle = vehicle,
+                        Vehicle = load,
                         Level = level,
                         Sense = sense,
                         Status = RatingStatus.NotRated,
@@ -217,36 +176,27 @@ public sealed class MemberRater
                         Capacity = bridge.Capacities[m][method.CapacityFor(sense, level)],
                         DeadComponents = crossing.Components!.MemberForces[m],
                         DeadWearing = crossing.WearingSurface?.MemberForces[m] ?? 0,
-                        Share = share,
-                        Peak = peaks?[m].Of(sense),
-                    };
-                    rows.Add(rate is null ? Rated(WithEffects(row)) : rate(row));
+                    }));
                 }
             }
         }
     }
 
-    private RatingRow WithEffects(RatingRow row)
+    private RatingRow WithEffect(RatingRow row, SharedEffect? effect)
     {
         double sign = row.Sense == Sense.Tension ? 1 : -1;
         double onComponents = deadFactors.OnComponents(sign * row.DeadComponents), onWearing = deadFactors.OnWearingSurface(sign * row.DeadWearing);
-        row = row with
+        return row with
         {
             ComponentsFactor = onComponents,
             WearingFactor = onWearing,
             FactoredDead = sign * ((onComponents * row.DeadComponents) + (onWearing * row.DeadWearing)),
-        };
-        if (row.Peak is null || row.Share is null)
-        {
-            return row;
-        }
-
-        double loadedLength = LoadedLength(crossing.Lines.Members[row.MemberIndex].Line, row.Sense, row.Peak.Axles);
-        return row with
-        {
-            Live = row.Peak.Force * row.Share.Value,
-            LoadedLength = loadedLength,
-            Impact = bridge.Rating.Impact ?? (method.RuleOf(row.Vehicle.Class).HasImpact ? method.Impact(loadedLength) : 0),
+            Effect = effect,
+            Share = effect?.Lateral,
+            Peak = effect?.Peak,
+            Live = effect?.Force,
+            LoadedLength = effect?.Parts[0].Part.LoadedLength,
+            Impact = effect?.Impact,
         };
     }
 
@@ -264,7 +214,7 @@ public sealed class MemberRater
             return row;
         }
 
-        if (row.Live is not { } live || row.Impact is not { } impact)
+        if (row.Live is not { } live || row.Impact is not { } allowance)
         {
             // A capacity is missing only where something asks for it: here neither live nor dead load acts in this sense.
             return room is null && row.FactoredDead > 0
@@ -274,19 +224,6 @@ public sealed class MemberRater
 
         return room is null
             ? row with { Reason = new NotRatedReason.NoCapacity(method.CapacityFor(row.Sense, row.Level)) }
-            : row with { Status = RatingStatus.Rated, Factor = room / (row.Level.LiveFactor!.Value * Math.Abs(live) * (1 + impact)) };
-    }
-
-    /// <summary>
-    /// Length of the stretch of a member's line, in the sense rated, that holds the vehicle: the one that gives most of the
-    /// effect [m]; 0 where the line has no such stretch.
-    /// </summary>
-    internal static double LoadedLength(InfluenceLine line, Sense sense, IReadOnlyList<AxleEffect> axles)
-    {
-        double sign = sense == Sense.Tension ? 1 : -1;
-        IReadOnlyList<DeckStretch> regions = line.Regions(sense);
-        return regions.Count == 0
-            ? 0
-            : regions.MaxBy(region => axles.Where(a => a.Station >= region.Left && a.Station <= region.Right).Sum(a => sign * a.Effect)).Length;
+            : row with { Status = RatingStatus.Rated, Factor = room / (row.Level.LiveFactor!.Value * Math.Abs(live) * (1 + allowance)) };
     }
 }

@@ -108,7 +108,9 @@ public sealed class Posting
         };
     }
 
-    private static bool IsPosted(LiveLoad vehicle) => vehicle.Class is VehicleClass.Legal or VehicleClass.Emergency;
+    // What has no weight of its own, such as two trucks in one lane, has no tons to post.
+    private static bool IsPosted(LiveLoad vehicle) =>
+        vehicle.Class is VehicleClass.Legal or VehicleClass.Emergency && vehicle is not (Crowd or Loading { PostedWeight: null });
 
     // Emergency vehicles go by their operating rating, or by their own level where the method has one.
     private static bool Counts(RatingRow row, bool atInventory) =>
@@ -153,7 +155,7 @@ public sealed class Posting
         }
 
         row = row with { Verdict = SafeLoad.IsBarred(factor, row.Rule) ? PostingVerdict.Barred : PostingVerdict.Posted };
-        (bool hasSingle, bool hasTandem) = RearAxles(((Vehicle)vehicle).Train);
+        (bool hasSingle, bool hasTandem) = RearAxles(vehicle);
         return isLegal
             ? row
             : row with
@@ -164,8 +166,13 @@ public sealed class Posting
     }
 
     // Axles behind the front one: alone, or within a tandem's spacing of a neighbour.
-    private static (bool Single, bool Tandem) RearAxles(AxleTrain train)
+    private static (bool Single, bool Tandem) RearAxles(LiveLoad vehicle)
     {
+        if (vehicle is not Vehicle { Train: { } train })
+        {
+            return (false, false);
+        }
+
         bool[] near = [.. train.Gaps.Select(g => g.Least <= SafeLoad.TandemSpacing + 1e-9)];
         bool InTandem(int axle) => near[axle - 1] || (axle < near.Length && near[axle]);
         int[] rear = [.. Enumerable.Range(1, near.Length)];

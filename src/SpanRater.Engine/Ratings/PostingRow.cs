@@ -53,8 +53,14 @@ public sealed record PostingRow
     /// <summary>The row of the lowest factor; null where no load is given.</summary>
     public RatingRow? Lowest { get; init; }
 
-    /// <summary>Gross weight [N]; null where the type is made of several vehicles.</summary>
-    public double? Weight => (Vehicle as Vehicle)?.Train.Weight;
+    /// <summary>Weight that the factor is applied to: the gross weight, or that of a loading's own rule [N]; null where there is none.</summary>
+    public double? Weight => Vehicle switch
+    {
+        Vehicle vehicle => vehicle.Train.Weight,
+        TrackedVehicle tracked => tracked.Weight,
+        Loading loading => loading.PostedWeight,
+        _ => null,
+    };
 
     /// <summary>Safe load, RF × W where the factor is at least 1 [N]; null where none is given.</summary>
     public double? SafeLoad { get; init; }
@@ -71,7 +77,7 @@ public sealed record PostingRow
     /// <summary>Rows without a capacity that this type loads: its safe load is at most what is given.</summary>
     public required IReadOnlyList<RatingRow> Unrated { get; init; }
 
-    /// <summary>Whether a lane-type load counts as well, which is not carried.</summary>
+    /// <summary>Whether a lane-type load counts as well, which was not asked for.</summary>
     public bool LacksLaneType { get; init; }
 
     /// <summary>Whether the safe load is at most what is given: a member that is loaded has no capacity, or the lane-type load is left out.</summary>

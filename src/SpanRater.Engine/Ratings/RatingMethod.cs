@@ -88,6 +88,16 @@ public abstract class RatingMethod
     /// <param name="loadedLength">Length of the stretch of the member's own line that holds the vehicle [m].</param>
     public abstract double Impact(double loadedLength);
 
+    /// <summary>
+    /// Deck length above which the riding surface may lower the allowance of members that run along the span [m]; null where the
+    /// method does not ask for the surface.
+    /// </summary>
+    public virtual double? SurfaceCountsAbove => null;
+
+    /// <summary>The allowance by the riding surface [-]; null where the method's own holds.</summary>
+    /// <param name="surface">The riding surface.</param>
+    public virtual double? ImpactOn(RidingSurface surface) => null;
+
     /// <summary>The given capacity that the rating equation takes.</summary>
     /// <param name="sense">Sense rated.</param>
     /// <param name="level">Level rated.</param>
@@ -112,6 +122,7 @@ public abstract class RatingMethod
         VehicleClass.Emergency or VehicleClass.Farm => new ClassRule(HasImpact: true, MostLanes: 1, HasPresence: true),
         VehicleClass.Permit => new ClassRule(HasImpact: true, MostLanes: 1, HasPresence: false),
         VehicleClass.Maintenance => new ClassRule(HasImpact: false, MostLanes: 1, HasPresence: true),
+        VehicleClass.Crowd => new ClassRule(HasImpact: false, MostLanes: 1, HasPresence: false),
         _ => new ClassRule(HasImpact: true, MostLanes: null, HasPresence: true),
     };
 

@@ -33,13 +33,15 @@ public abstract record NotRatedReason
     /// <param name="Capacity">The capacity that would be needed.</param>
     public sealed record NoCapacity(GivenCapacity Capacity) : NotRatedReason;
 
-    /// <summary>The vehicle's standard form has a lane load, which is not part of this rating.</summary>
-    /// <param name="Loading">Name of the standard loading.</param>
-    public sealed record LaneLoad(string Loading) : NotRatedReason;
+    /// <summary>The vehicle's standard form has a lane load: it is not rated by its axles alone.</summary>
+    /// <param name="Loading">Name of the standard loading, which can be rated.</param>
+    public sealed record PartOfLoading(string Loading) : NotRatedReason;
 
-    /// <summary>The loading is made of several vehicles, which is not part of this rating.</summary>
-    /// <param name="Loading">Name of the loading.</param>
-    public sealed record SeveralVehicles(string Loading) : NotRatedReason;
+    /// <summary>
+    /// Rods go slack, and the load is more than one train: a lane load, a crowd, tracks, or several vehicles of which the worst counts.
+    /// </summary>
+    /// <param name="Load">Name of the load.</param>
+    public sealed record NotATrainWithRods(string Load) : NotRatedReason;
 
     /// <summary>A permit vehicle without a permit factor.</summary>
     public sealed record NoPermitFactor() : NotRatedReason;
@@ -86,6 +88,9 @@ public sealed record RatingRow
     /// <summary>Sense rated.</summary>
     public required Sense Sense { get; init; }
 
+    /// <summary>What stands in the next lane; null where the vehicle is alone or has only its like abreast.</summary>
+    public Neighbour? Beside { get; init; }
+
     /// <summary>What came of it.</summary>
     public required RatingStatus Status { get; init; }
 
@@ -113,23 +118,29 @@ public sealed record RatingRow
     /// <summary>Factored dead effect, positive in the sense rated [N].</summary>
     public double FactoredDead { get; init; }
 
-    /// <summary>Share of the vehicle; null where there is none.</summary>
+    /// <summary>Share of the vehicle, or of its lane load; null where there is none, and of a crowd.</summary>
     public LateralShare? Share { get; init; }
 
     /// <summary>Peak of the whole vehicle on one truss, without impact; null where there is none.</summary>
     public Peak? Peak { get; init; }
 
-    /// <summary>Live force: peak × share, tension positive, without impact or load factor [N]; null where none was found.</summary>
+    /// <summary>What makes up the live force, part by part; null where there is none, and of a truss with rods.</summary>
+    public SharedEffect? Effect { get; init; }
+
+    /// <summary>Live force of all parts, tension positive, with share and presence, without impact or load factor [N]; null where none was found.</summary>
     public double? Live { get; init; }
 
     /// <summary>Length of the stretch of the line that holds the vehicle [m]; null where there is no live effect.</summary>
     public double? LoadedLength { get; init; }
 
-    /// <summary>Dynamic allowance [-]; null where there is no live effect.</summary>
+    /// <summary>Dynamic allowance on all parts together [-]; null where there is no live effect.</summary>
     public double? Impact { get; init; }
 
     /// <summary>Name of the member that goes slack first, at the factor; null where the capacity is reached before that.</summary>
     public string? CappedBy { get; init; }
+
+    /// <summary>The train that was brought onto a truss with rods: the vehicle, or the one that a loading makes up; null of anything else.</summary>
+    public Vehicle? Train => Vehicle as Vehicle ?? ((Vehicle as Loading)?.Trains is [var only] ? only : null);
 
     /// <summary>Where the capacity is reached in a truss with rods; null in one without.</summary>
     public CapacityReached? Reached { get; init; }
@@ -139,6 +150,16 @@ public sealed record RatingRow
 
     /// <summary>Rating factor [-]; null where there is none.</summary>
     public double? Factor { get; init; }
+}
+
+/// <summary>A legal vehicle in the next lane, which stays as it is while the vehicle rated is scaled.</summary>
+/// <param name="Vehicle">The vehicle.</param>
+/// <param name="LiveFactor">Its live-load factor [-].</param>
+/// <param name="Part">Its effect on the truss.</param>
+public sealed record Neighbour(Vehicle Vehicle, double LiveFactor, SharedPart Part)
+{
+    /// <summary>What it takes of the capacity: factor × effect with impact, positive [N].</summary>
+    public double Factored => LiveFactor * Math.Abs(Part.WithImpact);
 }
 
 /// <summary>Where a member of a truss with rods reaches its capacity.</summary>

@@ -22,6 +22,12 @@ public sealed record RatingSettings
     /// <summary>Dynamic allowance that replaces the method's own [-].</summary>
     public double? Impact { get; init; }
 
+    /// <summary>How even the riding surface is; null where it is not given, which counts as rough.</summary>
+    public RidingSurface? Surface { get; init; }
+
+    /// <summary>How crossing at crawl speed is enforced, which leaves impact out; null where it is not assumed.</summary>
+    public string? CrawlSpeed { get; init; }
+
     /// <summary>Average daily truck traffic in one direction [trucks/day].</summary>
     public double? TruckTraffic { get; init; }
 

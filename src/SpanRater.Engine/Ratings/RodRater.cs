@@ -11,15 +11,17 @@ internal sealed class RodRater
     private readonly RatingMethod method;
     private readonly RodCrossing crossing;
     private readonly Vehicle vehicle;
+    private readonly ImpactPolicy impact;
     private readonly List<FactoredDead> deadLoads = [];
     private readonly KinkedRays unfactored;
 
-    public RodRater(Bridge bridge, RatingMethod method, RodCrossing crossing, Vehicle vehicle, KinkedPlan plan)
+    public RodRater(Bridge bridge, RatingMethod method, RodCrossing crossing, Vehicle vehicle, KinkedPlan plan, ImpactPolicy impact)
     {
         this.bridge = bridge;
         this.method = method;
         this.crossing = crossing;
         this.vehicle = vehicle;
+        this.impact = impact;
         unfactored = plan.With(crossing.Dead(1, 1));
         DeadFactors factors = method.DeadFactorsWith(bridge.Rating);
         foreach (double onComponents in new[] { factors.Components, factors.RelievingComponents }.Distinct())
@@ -146,11 +148,10 @@ internal sealed class RodRater
         member,
         sense == Sense.Tension ? 1 : -1,
         limit,
-        (ray, weight) => 1 + ImpactOf(() => LoadedLength(member, sense, ray, weight)),
-        1 + ImpactOf(() => 0));
+        (ray, weight) => 1 + ImpactOn(member, LoadedLength(member, sense, ray, weight)),
+        1 + ImpactOn(member, 0));
 
-    private double ImpactOf(Func<double> loadedLength) =>
-        bridge.Rating.Impact ?? (method.RuleOf(vehicle.Class).HasImpact ? method.Impact(loadedLength()) : 0);
+    private double ImpactOn(int member, double loadedLength) => impact.Of(vehicle.Class, bridge.Truss.Members[member], loadedLength).Value;
 
     // Where a rod is just at zero two sets act, and the shorter length, with the larger impact, is taken.
     private double LoadedLength(int member, Sense sense, Ray ray, double scale)
@@ -158,7 +159,7 @@ internal sealed class RodRater
         double? shortest = null;
         foreach (ActingSet set in crossing.SetsAt(ray, scale).Value ?? [])
         {
-            double length = MemberRater.LoadedLength(set.Lines.Members[member].Line, sense, crossing.Describe(member, ray, scale, 0, set).Axles);
+            double length = LiveLoadPlan.LoadedLength(set.Lines.Members[member].Line, sense, crossing.Describe(member, ray, scale, 0, set).Axles);
             shortest = Math.Min(shortest ?? length, length);
         }
 
@@ -180,8 +181,8 @@ internal sealed class RodRater
         }
 
         InfluenceLine line = crossing.LinesAt(peak).Members[row.MemberIndex].Line;
-        double length = MemberRater.LoadedLength(line, row.Sense, peak.Axles);
-        return row with { Live = peak.Force, LoadedLength = length, Impact = ImpactOf(() => length) };
+        double length = LiveLoadPlan.LoadedLength(line, row.Sense, peak.Axles);
+        return row with { Live = peak.Force, LoadedLength = length, Impact = ImpactOn(row.MemberIndex, length) };
     }
 
     private sealed record FactoredDead(double OnComponents, double OnWearing, KinkedRays Rays);

@@ -22,6 +22,18 @@ public abstract record Stamp
     /// <param name="Impact">The allowance [-].</param>
     public sealed record GivenImpact(double Impact) : Stamp;
 
+    /// <summary>Vehicles are taken to cross at crawl speed, without impact.</summary>
+    /// <param name="Enforced">How that is enforced, as given.</param>
+    public sealed record CrawlSpeed(string Enforced) : Stamp;
+
+    /// <summary>The riding surface lowers the dynamic allowance of members that run along the span.</summary>
+    /// <param name="Surface">The riding surface, as given.</param>
+    /// <param name="Impact">The allowance [-].</param>
+    public sealed record RidingSurfaceCounts(RidingSurface Surface, double Impact) : Stamp;
+
+    /// <summary>Members of timber take no impact.</summary>
+    public sealed record NoImpactOnTimber() : Stamp;
+
     /// <summary>The share of a truss was given and replaces the lever rule.</summary>
     /// <param name="Share">The share [-].</param>
     public sealed record GivenShare(double Share) : Stamp;
@@ -40,7 +52,7 @@ public abstract record Stamp
     /// <summary>Emergency vehicles are rated alone on the bridge.</summary>
     public sealed record EmergencyAlone() : Stamp;
 
-    /// <summary>Long decks also take a lane-type legal load, which is not part of this rating.</summary>
+    /// <summary>Long decks also take a lane-type legal load, which was not asked for.</summary>
     /// <param name="DeckLength">Length of the deck [m].</param>
     public sealed record NoLaneTypeLegalLoad(double DeckLength) : Stamp;
 

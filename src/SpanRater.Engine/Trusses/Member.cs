@@ -19,4 +19,18 @@ public sealed record Member(
 {
     /// <summary>Modulus of elasticity of steel, 29,000 ksi [Pa].</summary>
     public const double SteelModulus = 29_000 * 6_894_757.293168361;
+
+    /// <summary>True for a member of timber, which takes no impact.</summary>
+    public bool IsTimber { get; init; }
+
+    /// <summary>Whether its role says that it is a chord.</summary>
+    public bool IsChord => HasRole("chord");
+
+    /// <summary>
+    /// Whether its role says that it runs along the span and takes its force from the whole of it: a chord, an end post or a
+    /// diagonal. Hangers, verticals and members without a role are not taken for one.
+    /// </summary>
+    public bool IsLongitudinal => (IsChord || HasRole("end post") || HasRole("diagonal")) && !HasRole("hanger") && !HasRole("sub-diagonal");
+
+    private bool HasRole(string word) => Role.Contains(word, StringComparison.OrdinalIgnoreCase);
 }

@@ -106,4 +106,15 @@ public sealed class AxleTrain
     /// <summary>The same train with every axle load times a factor.</summary>
     /// <param name="factor">The factor, positive [-].</param>
     public AxleTrain Times(double factor) => new([.. loads.Select(load => factor * load)], gaps, RelievingAxles);
+
+    /// <summary>This train with another behind it.</summary>
+    /// <param name="gap">From the last axle of this one to the first of the other.</param>
+    /// <param name="follower">The train behind; relieving axles are left out only where both leave them out.</param>
+    /// <exception cref="ArgumentException">More than three gaps would vary.</exception>
+    public AxleTrain FollowedBy(AxleGap gap, AxleTrain follower)
+    {
+        ArgumentNullException.ThrowIfNull(follower);
+        RelievingAxles relieving = RelievingAxles == follower.RelievingAxles ? RelievingAxles : RelievingAxles.Counted;
+        return new AxleTrain([.. loads, .. follower.loads], [.. gaps, gap, .. follower.gaps], relieving);
+    }
 }

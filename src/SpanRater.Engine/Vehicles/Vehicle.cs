@@ -23,9 +23,12 @@ public enum VehicleClass
 
     /// <summary>A vehicle that maintains a footbridge.</summary>
     Maintenance,
+
+    /// <summary>People on a footbridge.</summary>
+    Crowd,
 }
 
-/// <summary>What a catalogue holds under one name: a vehicle, or a loading made of vehicles. Immutable.</summary>
+/// <summary>What a catalogue holds under one name: a vehicle on axles or tracks, a loading made of vehicles, or a crowd. Immutable.</summary>
 /// <param name="Name">Name, unique among all catalogues in use.</param>
 /// <param name="Class">What it is rated as.</param>
 /// <param name="Source">Where its numbers are from.</param>
@@ -47,15 +50,3 @@ public sealed record Vehicle(string Name, VehicleClass Class, AxleTrain Train, d
     /// <summary>Standard distance between wheel lines, 6 ft [m]. Source: AASHTO Standard Specifications, 17th ed., 3.7, from memory.</summary>
     public const double StandardGauge = 6 * 0.3048;
 }
-
-/// <summary>
-/// A loading that is more than one train: several vehicles of which the worst counts, or which add up, with or without
-/// a lane load.
-/// </summary>
-/// <param name="Name">Name, unique among all catalogues in use.</param>
-/// <param name="Class">What it is rated as.</param>
-/// <param name="Vehicles">Names of its vehicles.</param>
-/// <param name="HasLaneLoad">True when a uniform lane load belongs to it.</param>
-/// <param name="Source">Where it is from.</param>
-public sealed record Loading(string Name, VehicleClass Class, IReadOnlyList<string> Vehicles, bool HasLaneLoad, string Source)
-    : LiveLoad(Name, Class, Source);

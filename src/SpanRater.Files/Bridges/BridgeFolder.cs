@@ -18,10 +18,13 @@ public static class BridgeFolder
     /// <summary>The bridge's own vehicles.</summary>
     public const string VehiclesFile = "vehicles.csv";
 
+    /// <summary>The bridge's own loadings, crowds and tracked vehicles.</summary>
+    public const string LoadingsFile = "vehicles.toml";
+
     /// <summary>More crossings than these are told in one warning: a web of two systems has one in every panel.</summary>
     private const int MostCrossingsToldApart = 3;
 
-    private static readonly string[] KnownFiles = [BridgeFile, JointsFile, MembersFile, LoadsFile, VehiclesFile];
+    private static readonly string[] KnownFiles = [BridgeFile, JointsFile, MembersFile, LoadsFile, VehiclesFile, LoadingsFile];
 
     /// <summary>Reads everything in the folder and finds every fault in one go.</summary>
     /// <param name="folder">The folder.</param>
@@ -40,8 +43,12 @@ public static class BridgeFolder
         MembersTable? members = ReadTable(folder, MembersFile, findings, MembersTable.Read);
         Truss? truss = joints is null || members is null ? null : TrussOf(joints, members, findings);
 
-        string? vehicles = File.Exists(Path.Combine(folder, VehiclesFile)) ? TextFile.Read(Path.Combine(folder, VehiclesFile), VehiclesFile, findings) : null;
-        Catalogue catalogue = Catalogue.Read(cataloguePaths, vehicles is null ? null : (vehicles, VehiclesFile), findings);
+        (string Text, string File)[] own =
+        [
+            .. ((string[])[VehiclesFile, LoadingsFile]).Where(f => Exists(folder, f))
+                .Select(f => (Text: TextFile.Read(Path.Combine(folder, f), f, findings), File: f)).Where(f => f.Text is not null).Select(f => (f.Text!, f.File)),
+        ];
+        Catalogue catalogue = Catalogue.Read(cataloguePaths, own, findings);
 
         BridgeToml? said = TextFile.Read(Path.Combine(folder, BridgeFile), BridgeFile, findings) is { } toml
             ? BridgeToml.Read(toml, BridgeFile, catalogue, findings)

@@ -12,7 +12,7 @@ public sealed record BridgeReading(Bridge? Bridge, Catalogue Catalogue, DisplayU
     public IReadOnlyList<LiveLoad> VehiclesAsked =>
         Bridge?.Rating.Vehicles is { } names
             ? [.. names.Select(n => Catalogue.Find(n)!)]
-            : [.. Catalogue.Entries.Select(e => e.Load).Where(l => l.Class is VehicleClass.Legal or VehicleClass.Emergency)];
+            : [.. Posted];
 
     /// <summary>Vehicles of the folder's own table, or of an added catalogue, that the bridge does not ask for.</summary>
     public IReadOnlyList<string> OwnVehiclesNotAsked =>
@@ -20,5 +20,10 @@ public sealed record BridgeReading(Bridge? Bridge, Catalogue Catalogue, DisplayU
 
     /// <summary>Legal and emergency vehicles of every catalogue in use that the bridge does not ask for: no posting covers them.</summary>
     public IReadOnlyList<string> PostedKindsNotAsked =>
-        [.. Catalogue.Entries.Select(e => e.Load).Where(l => l.Class is VehicleClass.Legal or VehicleClass.Emergency).Select(l => l.Name).Except(VehiclesAsked.Select(v => v.Name))];
+        [.. Posted.Select(l => l.Name).Except(VehiclesAsked.Select(v => v.Name))];
+
+    // A loading for long decks, or for supports between the ends, belongs to those only.
+    private IEnumerable<LiveLoad> Posted =>
+        Catalogue.Entries.Select(e => e.Load).Where(l => l.Class is VehicleClass.Legal or VehicleClass.Emergency
+            && (l is not Loading loading || Bridge is null || loading.BelongsTo(Bridge.Truss)));
 }

@@ -122,8 +122,15 @@ internal sealed record BridgeToml(string Name, int? Built, Deck Deck, RatingSett
             findings.Error(section.PlaceOf("vehicles"), "vehicles is an empty list: name some, or leave the key out for all legal and emergency vehicles.");
         }
 
+        if (section.Has("crawl_speed") && section.Has("impact"))
+        {
+            findings.Error(section.PlaceOf("crawl_speed"), "crawl_speed leaves impact out and impact gives it: keep one of the two.");
+        }
+
         var settings = new RatingSettings
         {
+            Surface = SurfaceOf(section, findings),
+            CrawlSpeed = section.Text("crawl_speed"),
             Method = method,
             Impact = section.Number("impact", 0, 1, "write the allowance as a fraction, such as 0.33 for 33%."),
             TruckTraffic = section.Number("adtt", 0, 1e6, "write average daily truck traffic, one direction, such as 80."),
@@ -135,5 +142,23 @@ internal sealed record BridgeToml(string Name, int? Built, Deck Deck, RatingSett
         };
         section.SayWhatIsUnknown();
         return settings;
+    }
+
+    private static RidingSurface? SurfaceOf(TomlSection section, FindingList findings)
+    {
+        switch (section.Text("surface"))
+        {
+            case null:
+                return null;
+            case "smooth":
+                return RidingSurface.Smooth;
+            case "minor deviations":
+                return RidingSurface.MinorDeviations;
+            case "rough":
+                return RidingSurface.Rough;
+            case { } word:
+                findings.Error(section.PlaceOf("surface"), $"surface = \"{word}\": write \"smooth\", \"minor deviations\" or \"rough\", approaches and joints included.");
+                return null;
+        }
     }
 }

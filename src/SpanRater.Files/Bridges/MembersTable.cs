@@ -22,8 +22,11 @@ internal sealed class MembersTable
         new("area", Quantity.Area),
         new("modulus", Quantity.Stress),
         new("tension only"),
+        new("material"),
         .. CapacityColumns.Select(c => new TableColumn(c.Column, Quantity.Force)),
     ];
+
+    private static readonly string[] Materials = ["steel", "wrought iron", "timber"];
 
     private readonly List<TableRow> rows = [];
 
@@ -65,7 +68,7 @@ internal sealed class MembersTable
                 findings.Warning(row["tension only"].Where, $"member \"{name}\" is marked tension only, and its capacity in compression is never used. Right for a rod; a member that can also press is not marked.");
             }
 
-            members.Members.Add(new Member(name, from, to, row["role"].Text, area, modulus, tensionOnly));
+            members.Members.Add(new Member(name, from, to, row["role"].Text, area, modulus, tensionOnly) { IsTimber = IsTimber(row["material"], findings) });
             members.Capacities.Add(capacities);
             members.rows.Add(row);
         }
@@ -91,6 +94,16 @@ internal sealed class MembersTable
     public Place PlaceOf(int member, string column) => rows[member][column].Where;
 
     public int LineOf(int member) => rows[member].Where.Line!.Value;
+
+    private static bool IsTimber(TableCell material, FindingList findings)
+    {
+        if (!material.IsBlank && !Materials.Contains(material.Text.ToLowerInvariant()))
+        {
+            findings.Error(material.Where, $"material \"{material.Text}\" is not known.{NearestName.Question(material.Text, Materials)} Write {string.Join(", ", Materials)}, or leave it blank.");
+        }
+
+        return string.Equals(material.Text, "timber", StringComparison.OrdinalIgnoreCase);
+    }
 
     private static GivenCapacities CapacitiesOf(TableRow row)
     {

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Reflection;
 
 namespace SpanRater.Files;
@@ -27,38 +28,43 @@ public sealed class Catalogue
 
     /// <summary>The catalogue shipped with the program.</summary>
     /// <param name="findings">Takes what is wrong with it.</param>
-    public static Catalogue Shipped(FindingList findings) => Read([], null, findings);
+    public static Catalogue Shipped(FindingList findings) => Read([], [], findings);
 
     /// <summary>The shipped catalogue with others added.</summary>
     /// <param name="paths">Catalogue files, or folders of them.</param>
-    /// <param name="bridgeVehicles">Text and name of a bridge folder's own vehicles, or null.</param>
+    /// <param name="own">Texts and names of a bridge folder's own vehicles and loadings.</param>
     /// <param name="findings">Takes what is wrong.</param>
-    public static Catalogue Read(IReadOnlyList<string> paths, (string Text, string File)? bridgeVehicles, FindingList findings)
+    public static Catalogue Read(IReadOnlyList<string> paths, IReadOnlyList<(string Text, string File)> own, FindingList findings)
     {
         ArgumentNullException.ThrowIfNull(paths);
+        ArgumentNullException.ThrowIfNull(own);
         ArgumentNullException.ThrowIfNull(findings);
         var read = new List<CatalogueEntry>();
+        var drafts = new List<LoadingDraft>();
+        int shippedDrafts = 0;
         var named = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
         foreach ((string file, string text) in ShippedFiles())
         {
-            read.AddRange(ReadFile(text, file, findings, named).Select(e => e with { IsShipped = true }));
+            read.AddRange(ReadFile(text, file, findings, named, drafts).Select(e => e with { IsShipped = true }));
+            shippedDrafts = drafts.Count;
         }
 
         foreach (string path in paths.SelectMany(p => FilesOf(p, findings)))
         {
             if (TextFile.Read(path, path, findings) is { } text)
             {
-                read.AddRange(ReadFile(text, path, findings, named));
+                read.AddRange(ReadFile(text, path, findings, named, drafts));
             }
         }
 
-        if (bridgeVehicles is { } own)
+        foreach ((string text, string file) in own)
         {
-            read.AddRange(ReadFile(own.Text, own.File, findings, named));
+            read.AddRange(ReadFile(text, file, findings, named, drafts));
         }
 
         var catalogue = new Catalogue(named);
         catalogue.Add(read, findings);
+        catalogue.Add([.. drafts.Select((d, i) => (d, i < shippedDrafts))], findings);
         return catalogue;
     }
 
@@ -71,9 +77,9 @@ public sealed class Catalogue
     /// <param name="name">The name.</param>
     public bool HasNamed(string name) => named.Contains(name);
 
-    private static List<CatalogueEntry> ReadFile(string text, string file, FindingList findings, HashSet<string> named) =>
+    private static List<CatalogueEntry> ReadFile(string text, string file, FindingList findings, HashSet<string> named, List<LoadingDraft> drafts) =>
         file.EndsWith(".toml", StringComparison.OrdinalIgnoreCase)
-            ? LoadingFile.Read(text, file, findings, named)
+            ? LoadingFile.Read(text, file, findings, named, drafts)
             : VehicleTable.Read(text, file, findings, named);
 
     private static IEnumerable<(string File, string Text)> ShippedFiles()
@@ -104,41 +110,100 @@ public sealed class Catalogue
 
     private static bool IsCatalogueFile(string path) => Path.GetExtension(path).ToUpperInvariant() is ".CSV" or ".TOML";
 
-    private void Add(List<CatalogueEntry> read, FindingList findings)
+    private void Add(IReadOnlyList<CatalogueEntry> read, FindingList findings)
     {
-        var byName = new Dictionary<string, CatalogueEntry>(StringComparer.OrdinalIgnoreCase);
         foreach (CatalogueEntry entry in read)
         {
-            if (byName.TryAdd(entry.Load.Name, entry))
+            if (entries.Find(e => string.Equals(e.Load.Name, entry.Load.Name, StringComparison.OrdinalIgnoreCase)) is not { } first)
             {
                 entries.Add(entry);
             }
             else
             {
-                findings.Error(entry.Where, $"the name \"{entry.Load.Name}\" is taken by {byName[entry.Load.Name].Where}{(byName[entry.Load.Name].IsShipped ? " (built in)" : "")}: vehicles and loadings share one name space, so give this one another, such as \"{entry.Load.Name}, ours\".");
+                findings.Error(entry.Where, $"the name \"{entry.Load.Name}\" is taken by {first.Where}{(first.IsShipped ? " (built in)" : "")}: vehicles and loadings share one name space, so give this one another, such as \"{entry.Load.Name}, ours\".");
             }
         }
+    }
 
-        foreach (CatalogueEntry entry in read)
+    // A loading may name vehicles of every catalogue, so that they are all read first.
+    private void Add(IReadOnlyList<(LoadingDraft Draft, bool IsShipped)> drafts, FindingList findings)
+    {
+        var loadings = new List<CatalogueEntry>();
+        foreach ((LoadingDraft draft, bool isShipped) in drafts)
         {
-            if (entry.Load is not Loading loading)
-            {
-                continue;
-            }
-
-            foreach (string name in loading.Vehicles)
+            var vehicles = new List<Vehicle>();
+            foreach (string name in draft.Vehicles)
             {
                 int index = entries.FindIndex(e => e.Load is Vehicle && string.Equals(e.Load.Name, name, StringComparison.OrdinalIgnoreCase));
                 if (index < 0)
                 {
-                    findings.Error(entry.Where, $"loading \"{loading.Name}\" names vehicle \"{name}\", which no catalogue has.{NearestName.Question(name, entries.Where(e => e.Load is Vehicle).Select(e => e.Load.Name))}");
+                    if (!named.Contains(name))
+                    {
+                        findings.Error(draft.Where, $"loading \"{draft.Loading.Name}\" names vehicle \"{name}\", which no catalogue has.{NearestName.Question(name, entries.Where(e => e.Load is Vehicle).Select(e => e.Load.Name))}");
+                    }
+                    else if (Find(name) is { } other)
+                    {
+                        findings.Error(draft.Where, $"loading \"{draft.Loading.Name}\" names \"{other.Name}\", which is no vehicle on axles: a loading is made of those.");
+                    }
+
+                    continue;
                 }
-                else if (loading.HasLaneLoad && loading.Class == VehicleClass.Design && entries[index].Load is Vehicle { Class: VehicleClass.Design } vehicle)
+
+                var vehicle = (Vehicle)entries[index].Load;
+                vehicles.Add(vehicle);
+
+                // A design truck whose standard form has a lane load is never rated by its axles alone.
+                if (draft.Loading is { Lane: not null, Class: VehicleClass.Design } && vehicle.Class == VehicleClass.Design)
                 {
-                    // A design truck whose standard form has a lane load is never rated by its axles alone.
-                    entries[index] = entries[index] with { Load = vehicle with { LaneLoading = loading.Name } };
+                    entries[index] = entries[index] with { Load = vehicle with { LaneLoading = draft.Loading.Name } };
                 }
             }
+
+            if (vehicles.Count == draft.Vehicles.Count && TrainsOf(draft, vehicles, findings) is { } trains)
+            {
+                loadings.Add(new CatalogueEntry(draft.Loading with { Trains = trains }, draft.Where) { IsShipped = isShipped });
+            }
         }
+
+        Add(loadings, findings);
+    }
+
+    private static List<Vehicle>? TrainsOf(LoadingDraft draft, List<Vehicle> vehicles, FindingList findings)
+    {
+        Vehicle Scaled(Vehicle v) => draft.Times == 1
+            ? v with { Class = draft.Loading.Class }
+            : v with { Name = string.Create(CultureInfo.InvariantCulture, $"{draft.Times:0.###} {v.Name}"), Class = draft.Loading.Class, Train = v.Train.Times(draft.Times) };
+        if (!draft.InOneLane || vehicles.Count < 2)
+        {
+            return [.. vehicles.Select(Scaled)];
+        }
+
+        if (draft.Headway is not { } headway)
+        {
+            return null;
+        }
+
+        if (vehicles.Sum(v => v.Train.Gaps.Count(g => g.Varies)) + (headway.Varies ? vehicles.Count - 1 : 0) > AxleTrain.MostVaryingGaps)
+        {
+            findings.Error(draft.Where, $"loading \"{draft.Loading.Name}\" has more than {AxleTrain.MostVaryingGaps} gaps that vary, headways among them: fix some of them.");
+            return null;
+        }
+
+        if (vehicles.Select(v => v.Train.RelievingAxles).Distinct().Count() > 1)
+        {
+            findings.Error(draft.Where, $"loading \"{draft.Loading.Name}\" joins vehicles whose relieving axles are left out with others whose axles all count: such a row has no rule.");
+            return null;
+        }
+
+        // The narrowest gauge brings most to a truss, and stands for all.
+        return
+        [
+            Scaled(new Vehicle(
+                string.Join(" + ", vehicles.Select(v => v.Name)),
+                draft.Loading.Class,
+                vehicles.Skip(1).Aggregate(vehicles[0].Train, (train, v) => train.FollowedBy(headway, v.Train)),
+                vehicles.Min(v => v.Gauge),
+                draft.Loading.Source)),
+        ];
     }
 }

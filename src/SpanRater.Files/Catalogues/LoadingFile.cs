@@ -1,10 +1,17 @@
 namespace SpanRater.Files;
 
-/// <summary>Reads the loadings of a catalogue: what is more than one train.</summary>
+/// <summary>Reads the loadings, crowds and tracked vehicles of a catalogue: what is more than one train, or none.</summary>
 internal static class LoadingFile
 {
-    /// <summary>The loadings of a text, each with the place of its name. Adds every name, faulty ones among them.</summary>
-    public static List<CatalogueEntry> Read(string text, string file, FindingList findings, HashSet<string> named)
+    private static readonly string[] TableNames = ["loading", "crowd", "tracked"];
+
+    /// <summary>What a text holds. Adds every name, faulty ones among them.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="file">The file's name in findings.</param>
+    /// <param name="findings">Takes what is wrong.</param>
+    /// <param name="named">Takes every name.</param>
+    /// <param name="drafts">Takes the loadings, whose vehicles other files may hold.</param>
+    public static List<CatalogueEntry> Read(string text, string file, FindingList findings, HashSet<string> named, List<LoadingDraft> drafts)
     {
         var entries = new List<CatalogueEntry>();
         if (TomlFile.Read(text, file, findings) is not { } toml)
@@ -15,9 +22,9 @@ internal static class LoadingFile
         toml.Root.SayWhatIsUnknown();
         foreach (TomlSection section in toml.Tables)
         {
-            if (section.Name != "loading")
+            if (!TableNames.Contains(section.Name))
             {
-                findings.Error(section.Where, $"unknown table [{section.Name}].{NearestName.Question(section.Name, ["loading"])} A catalogue of loadings holds [[loading]] tables.");
+                findings.Error(section.Where, $"unknown table [{section.Name}].{NearestName.Question(section.Name, TableNames)} A catalogue of loadings holds {string.Join(", ", TableNames.Select(t => $"[[{t}]]"))} tables.");
                 continue;
             }
 
@@ -26,44 +33,83 @@ internal static class LoadingFile
                 named.Add(name);
             }
 
-            if (ReadLoading(section, findings) is { } loading)
+            foreach (string key in RequiredOf(section.Name).Where(k => !section.Has(k)))
             {
-                entries.Add(new CatalogueEntry(loading, section.PlaceOf("name")));
+                findings.Error(section.Where, $"a {NounOf(section.Name)} needs the key \"{key}\".");
+            }
+
+            switch (section.Name)
+            {
+                case "loading":
+                    if (LoadingDraft.Read(section, findings) is { } draft)
+                    {
+                        drafts.Add(draft);
+                    }
+
+                    break;
+                case "crowd":
+                    Add(ReadCrowd(section, findings));
+                    break;
+                default:
+                    Add(ReadTracked(section, findings));
+                    break;
             }
 
             section.SayWhatIsUnknown();
+
+            void Add(LiveLoad? load)
+            {
+                if (load is not null)
+                {
+                    entries.Add(new CatalogueEntry(load, section.PlaceOf("name")));
+                }
+            }
         }
 
         return entries;
     }
 
-    private static Loading? ReadLoading(TomlSection section, FindingList findings)
+    private static string[] RequiredOf(string table) => table switch
+    {
+        "loading" => ["name", "class"],
+        "crowd" => ["name"],
+        _ => ["name", "class", "weight", "length"],
+    };
+
+    private static string NounOf(string table) => table == "tracked" ? "tracked vehicle" : table;
+
+    private static Crowd? ReadCrowd(TomlSection section, FindingList findings)
     {
         string? name = section.Text("name");
-        string? word = section.Text("class");
+        VehicleClass? vehicleClass = section.Has("class") ? ClassOf(section, findings) : VehicleClass.Crowd;
         string source = section.Text("source") ?? "";
-        IReadOnlyList<string>? vehicles = section.Texts("vehicles");
-        string? take = section.Text("take");
-        double? lane = section.PositiveQuantity("lane", Quantity.LineLoad);
-        _ = section.PositiveQuantity("point_moment", Quantity.Force);
-        _ = section.PositiveQuantity("point_shear", Quantity.Force);
-        _ = section.PositiveQuantity("headway", Quantity.Length);
-        if (take is not (null or "worst" or "sum"))
+        double? width = section.PositiveQuantity("width", Quantity.Length);
+        double? pressure = section.PositiveQuantity("pressure", Quantity.Pressure);
+        LoadIntensity? rule = IntensityRules.Named(section, "rule", perArea: true, findings);
+        if (section.Has("pressure") == section.Has("rule"))
         {
-            findings.Error(section.PlaceOf("take"), $"take = \"{take}\": write \"worst\" or \"sum\".");
+            findings.Error(
+                section.Where,
+                $"a crowd has a load per area: write pressure = \"90 psf\", or rule = one of {IntensityRules.List(perArea: true)}{(section.Has("rule") ? "; not both" : "")}.");
+            return null;
         }
 
-        foreach (string key in (string[])["name", "class", "vehicles"])
-        {
-            if (!section.Has(key))
-            {
-                findings.Error(section.Where, $"a loading needs the key \"{key}\".");
-            }
-        }
+        LoadIntensity? intensity = rule ?? (pressure is { } p ? new ConstantPressure(p, source) : null);
+        return name is not null && vehicleClass is { } c && intensity is not null ? new Crowd(name, c, intensity, width, source) : null;
+    }
 
-        VehicleClass? vehicleClass = word is null ? null : VehicleClassNames.Read(word, section.PlaceOf("class"), findings);
-        return name is not null && vehicleClass is { } c && vehicles is not null
-            ? new Loading(name, c, vehicles, lane is not null, source)
+    private static TrackedVehicle? ReadTracked(TomlSection section, FindingList findings)
+    {
+        string? name = section.Text("name");
+        VehicleClass? vehicleClass = ClassOf(section, findings);
+        string source = section.Text("source") ?? "";
+        double? weight = section.PositiveQuantity("weight", Quantity.Force), length = section.PositiveQuantity("length", Quantity.Length);
+        double? gauge = section.PositiveQuantity("gauge", Quantity.Length);
+        return name is not null && vehicleClass is { } c && weight is { } w && length is { } l
+            ? new TrackedVehicle(name, c, w, l, gauge ?? Vehicle.StandardGauge, source)
             : null;
     }
+
+    internal static VehicleClass? ClassOf(TomlSection section, FindingList findings) =>
+        section.Text("class") is { } word ? VehicleClassNames.Read(word, section.PlaceOf("class"), findings) : null;
 }

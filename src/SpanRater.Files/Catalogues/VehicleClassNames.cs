@@ -12,6 +12,7 @@ public static class VehicleClassNames
         (VehicleClass.Permit, "permit"),
         (VehicleClass.Farm, "farm"),
         (VehicleClass.Maintenance, "maintenance"),
+        (VehicleClass.Crowd, "crowd"),
     ];
 
     /// <summary>All words, for a message.</summary>

@@ -86,7 +86,7 @@ public static class PostingWording
 
         if (posting.Legal.Any(r => r.LacksLaneType))
         {
-            yield return "The deck is longer than 200 ft, where the lane-type legal load counts as well, and that is not carried yet: each load of a legal type below is at most what its truck alone allows.";
+            yield return "The deck is longer than 200 ft, where the lane-type legal load counts as well, and none is asked for (name \"Lane-type legal load\" under vehicles): each load of a legal type below is at most what its truck alone allows.";
         }
 
         string[] unrated = [.. posting.Legal.Concat(posting.Emergency).SelectMany(r => r.Unrated).Select(r => $"{r.Member.Name} in {Words.Of(r.Sense)}").Distinct()];

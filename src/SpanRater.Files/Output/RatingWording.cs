@@ -11,8 +11,8 @@ public static class RatingWording
     public static string Of(NotRatedReason reason, DisplayUnits units) => reason switch
     {
         NotRatedReason.NoCapacity r => $"no capacity: column \"{MembersTable.ColumnOf(r.Capacity)}\" of members.csv is blank",
-        NotRatedReason.LaneLoad r => $"lane load: the standard form (\"{r.Loading}\") has one, which is not carried yet, and the truck alone would flatter",
-        NotRatedReason.SeveralVehicles r => $"\"{r.Loading}\" is made of several vehicles, which are not combined yet: rate them one by one",
+        NotRatedReason.PartOfLoading r => $"its standard form has a lane load as well, and the truck alone would flatter: rate \"{r.Loading}\" instead",
+        NotRatedReason.NotATrainWithRods r => $"rods go slack, and \"{r.Load}\" is more than one train: a lane load, a crowd, tracks, or several vehicles. Over rods only single trains are rated",
         NotRatedReason.Uncarried r => string.Create(
             CultureInfo.InvariantCulture,
             $"uncarried compression in {r.Member}: it only pulls, and at {Math.Floor(r.Factor * 100) / 100:0.00} of the factored vehicle it goes slack with nothing to take over. Every rating of this vehicle is withheld"),
@@ -77,11 +77,14 @@ public static class RatingWording
         Stamp.GivenCapacities { Meaning: CapacityMeaning.AllowableForce } => "allowable forces are used as given in members.csv",
         Stamp.GivenCapacities => "capacities are used as given in members.csv: resistance, condition and system factors are taken to be in them",
         Stamp.GivenImpact s => string.Create(CultureInfo.InvariantCulture, $"impact {s.Impact:0.00#} is given in bridge.toml and replaces the method's own"),
+        Stamp.CrawlSpeed s => $"assumed: every vehicle crosses at crawl speed, at most 10 mph, so that none takes impact (crawl_speed in bridge.toml: \"{s.Enforced}\"). This holds only where it is enforced",
+        Stamp.RidingSurfaceCounts s => string.Create(CultureInfo.InvariantCulture, $"riding surface as given in bridge.toml ({Words.Of(s.Surface)}): impact {s.Impact:0.00} on chords, end posts and diagonals of decks over 40 ft, for vehicles other than design loads; all other members keep the method's own"),
+        Stamp.NoImpactOnTimber => "no impact on members of timber",
         Stamp.GivenShare s => string.Create(CultureInfo.InvariantCulture, $"truss_share {s.Share:0.0##} is given in bridge.toml and replaces the lever rule; presence is taken to be in it"),
         Stamp.NearerToKerb s => $"{s.Vehicle} does not fit with the wheel-to-kerb distance asked for; {Length(s.WheelToKerb, units)} is used",
         Stamp.FewerAbreast s => $"the roadway has {s.Lanes} lanes, and only {s.Loaded} of {s.Vehicle} fit{(s.Loaded == 1 ? "s" : "")} abreast",
         Stamp.EmergencyAlone => "emergency vehicles are rated alone on the bridge",
-        Stamp.NoLaneTypeLegalLoad s => $"the deck is {Length(s.DeckLength, units)} long: spans over 200 ft also take the lane-type legal load, which is not carried yet, so legal factors here are not the whole answer",
+        Stamp.NoLaneTypeLegalLoad s => $"the deck is {Length(s.DeckLength, units)} long: spans over 200 ft also take the lane-type legal load, and none is asked for, so legal factors here are not the whole answer: name \"Lane-type legal load\" under vehicles",
         Stamp.NoImpact s => $"no impact on vehicles of class {VehicleClassNames.Name(s.Class)}",
         _ => throw new ArgumentOutOfRangeException(nameof(stamp), stamp, "Every stamp has a sentence."),
     };

@@ -28,6 +28,15 @@ public static class Words
         _ => "",
     };
 
+    /// <summary>The riding surface, as bridge.toml has it.</summary>
+    /// <param name="surface">The riding surface.</param>
+    public static string Of(RidingSurface surface) => surface switch
+    {
+        RidingSurface.Smooth => "smooth",
+        RidingSurface.MinorDeviations => "minor deviations",
+        _ => "rough",
+    };
+
     /// <summary>The status as the JSON has it.</summary>
     /// <param name="status">The status.</param>
     public static string Of(RatingStatus status) => status switch

@@ -72,6 +72,23 @@ internal sealed class TomlSection(string file, string name, Place where, Finding
         return null;
     }
 
+    /// <summary>true or false.</summary>
+    public bool? YesOrNo(string key)
+    {
+        if (Value(key) is not { } value)
+        {
+            return null;
+        }
+
+        if (value is BooleanValueSyntax yes)
+        {
+            return yes.Value;
+        }
+
+        findings.Error(PlaceOf(key), $"{key} = {value.ToString().Trim()}: write true or false, without quotes.");
+        return null;
+    }
+
     /// <summary>A plain number within limits.</summary>
     public double? Number(string key, double least, double most, string mend)
     {

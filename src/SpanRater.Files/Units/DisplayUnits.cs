@@ -5,18 +5,19 @@ public sealed class DisplayUnits
 {
     private readonly Dictionary<Quantity, Unit> units;
 
-    private DisplayUnits(string name, string deflection, params IReadOnlyList<string> symbols)
+    private DisplayUnits(string name, string deflection, Unit pressure, params IReadOnlyList<string> symbols)
     {
         Name = name;
         units = symbols.Select(s => Unit.Find(s)!).ToDictionary(u => u.Quantity);
         units[Quantity.Deflection] = Unit.Find(deflection)!;
+        units[Quantity.Pressure] = pressure;
     }
 
     /// <summary>Feet and kips; deflections in inches.</summary>
-    public static DisplayUnits Us { get; } = new("us", "in", "ft", "kip", "deg", "in2", "ksi", "klf", "kip·ft", "pcf");
+    public static DisplayUnits Us { get; } = new("us", "in", Unit.Find("psf")!, "ft", "kip", "deg", "in2", "ksi", "klf", "kip·ft", "pcf");
 
     /// <summary>Metres and kilonewtons; deflections in millimetres.</summary>
-    public static DisplayUnits Si { get; } = new("si", "mm", "m", "kN", "deg", "mm2", "MPa", "kN/m", "kN·m", "kN/m3");
+    public static DisplayUnits Si { get; } = new("si", "mm", Unit.Find("kPa")! with { Symbol = "kN/m2" }, "m", "kN", "deg", "mm2", "MPa", "kN/m", "kN·m", "kN/m3");
 
     /// <summary>Name on the command line: us or si.</summary>
     public string Name { get; }

@@ -24,6 +24,9 @@ public enum Quantity
     /// <summary>Stress or pressure, SI unit pascal.</summary>
     Stress,
 
+    /// <summary>Load per area, SI unit pascal; written in psf or kN/m².</summary>
+    Pressure,
+
     /// <summary>Force per length, SI unit newton per metre.</summary>
     LineLoad,
 

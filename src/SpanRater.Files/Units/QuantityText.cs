@@ -86,7 +86,7 @@ internal static partial class QuantityText
                 return (null, $"\"{text}\" has no unit: write \"{trimmed} {Unit.Suggestion(quantity).Replace(" or ", $"\" or \"{trimmed} ", StringComparison.Ordinal)}\".");
             }
 
-            if (Unit.Find(spelling) is { } unit && unit.Quantity == quantity)
+            if (Unit.Find(spelling) is { } unit && unit.Measures(quantity))
             {
                 // No columns here that a comma could part: only the mark is wrong.
                 string number = match.Groups["number"].Value;
@@ -121,7 +121,7 @@ internal static partial class QuantityText
         Unit? known = Unit.Find(spelling);
         string expected = $"write {Unit.Suggestion(quantity)}.";
         return known is null
-            ? $"unknown unit \"{spelling}\".{NearestName.Question(spelling, Unit.All.Where(u => u.Quantity == quantity).Select(u => u.Symbol))} For {Name(quantity)}, {expected}"
+            ? $"unknown unit \"{spelling}\".{NearestName.Question(spelling, Unit.All.Where(u => u.Measures(quantity)).Select(u => u.Symbol))} For {Name(quantity)}, {expected}"
             : $"\"{spelling}\" is a unit of {Name(known.Quantity)}; for {Name(quantity)}, {expected}";
     }
 
@@ -132,6 +132,7 @@ internal static partial class QuantityText
         Quantity.Angle => "an angle",
         Quantity.Area => "an area",
         Quantity.Stress => "a stress",
+        Quantity.Pressure => "a load per area",
         Quantity.LineLoad => "a load per length",
         Quantity.Moment => "a moment",
         Quantity.UnitWeight => "a weight per volume",

@@ -63,11 +63,16 @@ public sealed record Unit(string Symbol, Quantity Quantity, double Size, params 
         Quantity.Angle => "deg",
         Quantity.Area => "in2 or mm2",
         Quantity.Stress => "ksi or MPa",
+        Quantity.Pressure => "psf or kN/m2",
         Quantity.LineLoad => "klf or kN/m",
         Quantity.Moment => "kip·ft or kN·m",
         Quantity.UnitWeight => "pcf or kN/m3",
         _ => "no unit",
     };
+
+    /// <summary>Whether it may measure a quantity: a load per area is written in units of stress.</summary>
+    /// <param name="quantity">The quantity.</param>
+    public bool Measures(Quantity quantity) => Quantity == quantity || (quantity == Quantity.Pressure && Quantity == Quantity.Stress);
 
     private static Unit Of(string symbol, LengthUnit unit, params IReadOnlyList<string> spellings) =>
         new(symbol, Quantity.Length, Length.From(1, unit).Meters, spellings);

@@ -10,7 +10,7 @@ internal static class RatingTelling
     public static IEnumerable<ResultBlock> Of(RatingRow row, BridgeRating rating, DisplayUnits units)
     {
         string result = row.Factor is null ? Words.InTable(row.Status) : $"RF = {Words.Factor(row.Factor)}";
-        yield return new ResultBlock.Heading($"{Capital(Words.Of(row.Sense))}, {row.Level.Name} level{(row.Truss is null ? "" : $", {row.Truss} truss")}: {result}");
+        yield return new ResultBlock.Heading($"{Capital(Words.Of(row.Sense))}, {row.Level.Name} level{(row.Beside is { } n ? $", beside {n.Vehicle.Name}" : "")}{(row.Truss is null ? "" : $", {row.Truss} truss")}: {result}");
         if (row.Reason is { } reason)
         {
             yield return new ResultBlock.Paragraph($"{(row.Status == RatingStatus.Withheld ? "Withheld" : "Not rated")}: {RatingWording.Of(reason, units)}.", Strong: true);
@@ -23,12 +23,9 @@ internal static class RatingTelling
         }
 
         yield return new ResultBlock.Items("What goes in:", [.. Given(row, rating, units)]);
-        if (row.Peak is { } peak && row.Live is { } live)
+        foreach (ResultBlock block in LiveTelling.Of(row, rating, units))
         {
-            foreach (ResultBlock block in Live(row, peak, live, rating, units))
-            {
-                yield return block;
-            }
+            yield return block;
         }
 
         foreach (ResultBlock block in Sum(row, rating, units))
@@ -54,54 +51,13 @@ internal static class RatingTelling
             : "γLL is not given: permit_factor is missing";
         if (row.Impact is { } impact)
         {
-            yield return $"IM = {Told.Number(impact, 3)}: {Impact(row, rating, units)}";
+            yield return $"IM = {Told.Number(impact, 3)}: {LiveTelling.Impact(row, rating, units)}";
         }
-    }
 
-    private static IEnumerable<ResultBlock> Live(RatingRow row, Peak peak, double live, BridgeRating rating, DisplayUnits units)
-    {
-        bool rods = peak.Rods is not null;
-        string how = rods
-            ? $"LL = {Words.ForceInWords(live, units)}: {Told.Number(row.Share!.Value, 4)} of the vehicle with the dead load on, less the dead load alone. Front axle at {Told.Length(peak.Station, units)}, driving to the {Words.Of(peak.Direction)}; the axle loads are those of this part of it."
-            : $"The whole vehicle on one truss brings {Words.ForceInWords(peak.Force, units)}, front axle at {Told.Length(peak.Station, units)}, driving to the {Words.Of(peak.Direction)}. Each axle, from the front back, on the influence line of {row.Member.Name}:";
-        yield return new ResultBlock.Paragraph(how);
-        yield return new ResultBlock.Grid(new ResultTable(
-            [new("axle"), new("station", Quantity.Length), new("load", Quantity.Force, 3), new("ordinate", Quantity.Number, 5), new("load × ordinate", Quantity.Force, 3)],
-            [
-                .. peak.Axles.Select((a, i) => (IReadOnlyList<object?>)[(i + 1).ToString(CultureInfo.InvariantCulture), a.Station, a.Load, a.Ordinate, a.Effect]),
-                .. rods ? (IEnumerable<IReadOnlyList<object?>>)[["dead load, on other rods", null, null, null, peak.Rods!.DeadShift]] : [],
-                ["sum", null, peak.Axles.Sum(a => a.Load), null, peak.Force],
-            ]));
-        foreach (ResultBlock block in Share(row.Share!, rating.Bridge.Deck, units))
+        if (row.Beside is { } beside)
         {
-            yield return block;
+            yield return $"γN = {Number(beside.LiveFactor)}: {beside.Vehicle.Name} in the next lane, which stays as it is while {row.Vehicle.Name} is scaled";
         }
-
-        if (!rods)
-        {
-            yield return new ResultBlock.Equation(
-                $"LL = {Signed(peak.Force, units)} · {Told.Number(row.Share!.Value, 4)} = {Signed(live, units)} {units.Symbol(Quantity.Force)}",
-                $"LL = {Signed(peak.Force, units)} \\cdot {Told.Number(row.Share.Value, 4)} = {Signed(live, units)}\\ \\text{{{units.Symbol(Quantity.Force)}}}");
-        }
-    }
-
-    private static IEnumerable<ResultBlock> Share(LateralShare share, Deck deck, DisplayUnits units)
-    {
-        if (share.Lanes == 0 || deck.TrussSpacing is not { } spacing)
-        {
-            yield return new ResultBlock.Paragraph($"Share of this truss: {Told.Number(share.Value, 4)}, given as truss_share in bridge.toml, presence in it.");
-            yield break;
-        }
-
-        yield return new ResultBlock.Paragraph(
-            $"Share of this truss by the lever rule: {(share.Lanes == 1 ? "one vehicle" : $"{share.Lanes} vehicles abreast")}, the nearest wheel line {Told.Length(share.WheelToKerb, units)} from the kerb, trusses {Told.Length(spacing, units)} apart. A wheel line, half of a vehicle, that stands at a from this truss brings (spacing − a) / (2 · spacing) to it:");
-        yield return new ResultBlock.Grid(new ResultTable(
-            [new("wheel line"), new("a, from this truss", Quantity.Length), new("brings", Quantity.Number, 4)],
-            [
-                .. share.Wheels.Select((w, i) => (IReadOnlyList<object?>)[(i + 1).ToString(CultureInfo.InvariantCulture), w, (spacing - w) / (2 * spacing)]),
-                ["sum", null, share.Wheels.Sum(w => (spacing - w) / (2 * spacing))],
-                [$"times presence factor {Told.Number(share.Presence, 2)}", null, share.Value],
-            ]));
     }
 
     private static IEnumerable<ResultBlock> Sum(RatingRow row, BridgeRating rating, DisplayUnits units)
@@ -135,8 +91,13 @@ internal static class RatingTelling
 
         double sign = row.Sense == Sense.Tension ? 1 : -1;
         string top = $"{Figure(capacity, units)} − {Number(row.ComponentsFactor)}·{Bracketed(sign * row.DeadComponents, units)} − {Number(row.WearingFactor)}·{Bracketed(sign * row.DeadWearing, units)}";
+        double room = capacity - row.FactoredDead - (row.Beside?.Factored ?? 0), weight = liveFactor * Math.Abs(live) * (1 + impact);
+        if (row.Beside is { } beside)
+        {
+            top += $" − {Number(beside.LiveFactor)}·{Figure(Math.Abs(beside.Part.Force), units)}·(1 + {Told.Number(beside.Part.Impact.Value, 3)})";
+        }
+
         string below = $"{Number(liveFactor)}·{Figure(Math.Abs(live), units)}·(1 + {Told.Number(impact, 3)})";
-        double room = capacity - row.FactoredDead, weight = liveFactor * Math.Abs(live) * (1 + impact);
         yield return new ResultBlock.Equation(
             $"RF = ({top}) / ({below}) = {Figure(room, units)} / {Figure(weight, units)} = {Told.Number(factor, 3)}",
             $"RF = \\frac{{{Tex(top)}}}{{{Tex(below)}}} = \\frac{{{Figure(room, units)}}}{{{Figure(weight, units)}}} = {Told.Number(factor, 3)}");
@@ -147,7 +108,7 @@ internal static class RatingTelling
     {
         double sign = row.Sense == Sense.Tension ? 1 : -1, liveFactor = row.Level.LiveFactor!.Value, share = row.Share!.Value, impact = row.Impact!.Value;
         Peak position = reached.Position;
-        double live = position.Axles.Sum(a => a.Effect), scale = position.Axles.Sum(a => a.Load) / ((Vehicle)row.Vehicle).Train.Weight;
+        double live = position.Axles.Sum(a => a.Effect), scale = position.Axles.Sum(a => a.Load) / row.Train!.Train.Weight;
         double factor = scale / (liveFactor * share * (1 + impact));
         string slack = position.Rods!.Slack.Count == 0 ? "none" : string.Join(", ", position.Rods.Slack.Select(m => truss.Members[m].Name));
         yield return new ResultBlock.Paragraph(
@@ -167,24 +128,6 @@ internal static class RatingTelling
         {
             yield return new ResultBlock.Paragraph($"Before that {row.CappedBy} goes slack with nothing to take over: no factor is above {Told.Number(row.Factor!.Value, 3)}.", Strong: true);
         }
-    }
-
-    private static string Impact(RatingRow row, BridgeRating rating, DisplayUnits units)
-    {
-        if (rating.Bridge.Rating.Impact is not null)
-        {
-            return "given in bridge.toml, in place of the method's own";
-        }
-
-        if (!rating.Method.RuleOf(row.Vehicle.Class).HasImpact)
-        {
-            return $"none on class {VehicleClassNames.Name(row.Vehicle.Class)}";
-        }
-
-        bool byLength = rating.Method.Impact(10) != rating.Method.Impact(100);
-        return byLength && row.LoadedLength is { } length
-            ? $"50/(L + 125), at most 0.30, with L = {ResultTable.Figure(length / 0.3048, 2)} ft{(units.Name == "us" ? "" : $" ({Told.Length(length, units)})")}, the stretch of the line in this sense that holds the vehicle"
-            : "the method's own";
     }
 
     private static string Adds(double used, double adding, double relieving) =>

@@ -43,7 +43,7 @@ public sealed class CatalogueTests
         try
         {
             var findings = new FindingList();
-            _ = Catalogue.Read([file], null, findings);
+            _ = Catalogue.Read([file], [], findings);
             Assert.Equal($"{file}:2:8: loading \"Convoy\" names vehicle \"Type 33\", which no catalogue has. Did you mean \"Type 3\"?", Assert.Single(findings.All).ToString());
         }
         finally

@@ -44,15 +44,18 @@ public class WordingTests
         { new Stamp.NearerToKerb("Type 3", 0.3048), "Type 3 does not fit with the wheel-to-kerb distance asked for; 1.00 ft is used" },
         { new Stamp.FewerAbreast("Type 3", 2, 1), "the roadway has 2 lanes, and only 1 of Type 3 fits abreast" },
         { new Stamp.EmergencyAlone(), "emergency vehicles are rated alone on the bridge" },
-        { new Stamp.NoLaneTypeLegalLoad(73.152), "the deck is 240.00 ft long: spans over 200 ft also take the lane-type legal load, which is not carried yet, so legal factors here are not the whole answer" },
+        { new Stamp.NoLaneTypeLegalLoad(73.152), "the deck is 240.00 ft long: spans over 200 ft also take the lane-type legal load, and none is asked for, so legal factors here are not the whole answer: name \"Lane-type legal load\" under vehicles" },
+        { new Stamp.CrawlSpeed("gate and attendant"), "assumed: every vehicle crosses at crawl speed, at most 10 mph, so that none takes impact (crawl_speed in bridge.toml: \"gate and attendant\"). This holds only where it is enforced" },
+        { new Stamp.RidingSurfaceCounts(RidingSurface.MinorDeviations, 0.20), "riding surface as given in bridge.toml (minor deviations): impact 0.20 on chords, end posts and diagonals of decks over 40 ft, for vehicles other than design loads; all other members keep the method's own" },
+        { new Stamp.NoImpactOnTimber(), "no impact on members of timber" },
         { new Stamp.NoImpact(VehicleClass.Maintenance), "no impact on vehicles of class maintenance" },
     };
 
     public static TheoryData<NotRatedReason, string> Reasons() => new()
     {
         { new NotRatedReason.NoCapacity(GivenCapacity.InventoryTension), "no capacity: column \"inventory tension\" of members.csv is blank" },
-        { new NotRatedReason.LaneLoad("HL-93"), "lane load: the standard form (\"HL-93\") has one, which is not carried yet, and the truck alone would flatter" },
-        { new NotRatedReason.SeveralVehicles("Convoy"), "\"Convoy\" is made of several vehicles, which are not combined yet: rate them one by one" },
+        { new NotRatedReason.PartOfLoading("HL-93"), "its standard form has a lane load as well, and the truck alone would flatter: rate \"HL-93\" instead" },
+        { new NotRatedReason.NotATrainWithRods("Crowd"), "rods go slack, and \"Crowd\" is more than one train: a lane load, a crowd, tracks, or several vehicles. Over rods only single trains are rated" },
         { new NotRatedReason.Uncarried("U2L3", 0.7999), "uncarried compression in U2L3: it only pulls, and at 0.79 of the factored vehicle it goes slack with nothing to take over. Every rating of this vehicle is withheld" },
         { new NotRatedReason.NoPeaks(new Refusal.RoutesDiffer("U1L2", 3e-8)), "its peaks could not be found by two routes that agree (routesDiffer): check coordinates, and the members marked tension only" },
         { new NotRatedReason.RelievingAxlesWithRods("NRL"), "relieving axles of NRL are to be left out, which has no meaning where rods go slack" },

@@ -131,7 +131,7 @@ public class PostingTests
         Assert.False(posting.IsComplete);
         PostingRow row = posting.Legal.Single(r => r.Vehicle == unrated);
         Assert.Null(row.SafeLoad);
-        Assert.IsType<NotRatedReason.LaneLoad>(row.Reason);
+        Assert.IsType<NotRatedReason.PartOfLoading>(row.Reason);
     }
 
     // Only the hanger has a capacity, so that the load of the type is an upper bound.

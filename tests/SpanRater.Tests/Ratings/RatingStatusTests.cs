@@ -88,24 +88,8 @@ public class RatingStatusTests
     {
         RatingRow row = HangerRow(Rate(Of(40), "LRFR", OneAxle(VehicleClass.Design, "design loading")), "operating");
 
-        Assert.Equal(new NotRatedReason.LaneLoad("design loading"), row.Reason);
+        Assert.Equal(new NotRatedReason.PartOfLoading("design loading"), row.Reason);
         Assert.Null(row.Peak);
-    }
-
-    [Fact]
-    public void Status_LoadingWithALaneLoad_IsNotRated()
-    {
-        var loading = new Loading("truck and lane", VehicleClass.Design, ["one axle"], HasLaneLoad: true, "made up for the test");
-
-        Assert.Equal(new NotRatedReason.LaneLoad("truck and lane"), HangerRow(Rate(Of(40), "LFR", loading), "operating").Reason);
-    }
-
-    [Fact]
-    public void Status_LoadingOfSeveralVehicles_IsNotRated()
-    {
-        var loading = new Loading("two trucks", VehicleClass.Legal, ["one axle", "one axle"], HasLaneLoad: false, "made up for the test");
-
-        Assert.Equal(new NotRatedReason.SeveralVehicles("two trucks"), HangerRow(Rate(Of(40), "LRFR", loading), "legal").Reason);
     }
 
     [Fact]

@@ -90,9 +90,9 @@ public sealed partial class RatingExplanationTests : IDisposable
     [Fact]
     public void Explain_MissingCapacity_NamesTheColumn()
     {
-        Run run = Run.Of("explain", bridge.Folder, "--member", "L1U1", "--vehicle", "HL-93");
+        Run run = Run.Of("explain", bridge.Folder, "--member", "L1U1", "--vehicle", "HL-93 truck");
         Assert.Equal(3, run.Status);
-        Assert.Contains("Not rated: lane load", run.Output, StringComparison.Ordinal);
+        Assert.Contains("Not rated: its standard form has a lane load as well, and the truck alone would flatter: rate \"HL-93\" instead", run.Output, StringComparison.Ordinal);
         bridge.Replace("members.csv", "L1U1,L1,U1,hanger,40,", "L1U1,L1,U1,hanger,,");
         run = Run.Of("explain", bridge.Folder, "--member", "L1U1", "--vehicle", "Type 3", "--sense", "tension");
         Assert.Contains("C is not given: column \"tension capacity\" of members.csv is blank", run.Output, StringComparison.Ordinal);

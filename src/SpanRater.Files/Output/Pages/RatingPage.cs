@@ -118,7 +118,9 @@ public static class RatingPage
     };
 
     private static string Row(RatingRow row) =>
-        $"{row.Member.Name} in {Words.Of(row.Sense)} under {row.Vehicle.Name} at {row.Level.Name} level, rating factor {Words.Factor(row.Factor)}{(row.CappedBy is { } rod ? $", where {rod} goes slack" : "")}{(row.Truss is null ? "" : $" ({row.Truss} truss)")}";
+        $"{row.Member.Name} in {Words.Of(row.Sense)} under {Under(row)} at {row.Level.Name} level, rating factor {Words.Factor(row.Factor)}{(row.CappedBy is { } rod ? $", where {rod} goes slack" : "")}{(row.Truss is null ? "" : $" ({row.Truss} truss)")}";
+
+    private static string Under(RatingRow row) => $"{row.Vehicle.Name}{(row.Beside is { } beside ? $" beside {beside.Vehicle.Name}" : "")}";
 
     // One line a reason and sense, with its members or vehicles: not one for each of the rows.
     internal static List<string> NotRated(IEnumerable<RatingRow> rows, IReadOnlyList<string> notAsked, DisplayUnits units) =>
@@ -145,10 +147,10 @@ public static class RatingPage
         [
             .. rating.Rows.GroupBy(r => (r.Vehicle, r.Level.Name)).Select(g => g.First()).Select(r => (IReadOnlyList<object?>)
             [
-                r.Vehicle.Name,
+                Under(r),
                 VehicleClassNames.Name(r.Vehicle.Class),
                 r.Level.Name,
-                (r.Vehicle as Vehicle)?.Train.Weight,
+                (r.Vehicle as Vehicle)?.Train.Weight ?? (r.Vehicle as TrackedVehicle)?.Weight,
                 r.Share is null ? "" : r.Share.Lanes == 0 ? "given" : r.Share.Lanes.ToString(CultureInfo.InvariantCulture),
                 r.Share?.Value,
                 r.Factor is null ? Words.InTable(r.Status) : Words.Factor(r.Factor),
@@ -174,7 +176,7 @@ public static class RatingPage
                     r.Factor is null ? Words.InTable(r.Status) : Words.Factor(r.Factor),
                     r.Member.Name,
                     Words.Of(r.Sense),
-                    r.Vehicle.Name,
+                    Under(r),
                     r.Level.Name,
                     r.Capacity,
                     r.DeadComponents,
@@ -188,7 +190,7 @@ public static class RatingPage
 
     private static IReadOnlyList<object?> CsvRow(RatingRow r, DisplayUnits units) =>
     [
-        r.Truss ?? "", Part, r.Member.Name, r.Vehicle.Name, "", r.Level.Name, "force", Words.Of(r.Sense), "", Words.Of(r.Status),
+        r.Truss ?? "", Part, r.Member.Name, r.Vehicle.Name, r.Beside?.Vehicle.Name ?? "", r.Level.Name, "force", Words.Of(r.Sense), "", Words.Of(r.Status),
         r.Capacity, r.DeadComponents, r.DeadWearing, r.Live, r.Impact, r.Factor, r.ComponentsFactor, r.WearingFactor,
         r.Level.LiveFactor, r.Share?.Value, r.LoadedLength, r.Reason is null ? RatingWording.Cap(r) ?? "" : RatingWording.Of(r.Reason, units),
     ];
@@ -258,7 +260,7 @@ public static class RatingPage
         json.WriteString("part", Part);
         json.WriteString("member", row.Member.Name);
         json.WriteString("vehicle", row.Vehicle.Name);
-        json.WriteNull("beside");
+        json.WriteString("beside", row.Beside?.Vehicle.Name);
         json.WriteString("level", row.Level.Name);
         json.WriteString("effect", "force");
         json.WriteString("sense", Words.Of(row.Sense));
@@ -275,6 +277,16 @@ public static class RatingPage
         json.WriteNumberOrNull("liveFactor", row.Level.LiveFactor);
         json.WriteNumberOrNull("share", row.Share?.Value);
         json.WriteNumberOrNull("loadedLength", row.LoadedLength);
+        if (row.Beside is { } beside)
+        {
+            json.WriteForce("besideFactored", beside.Factored);
+        }
+
+        if (row.Effect is { } effect && effect.Parts is not [{ Part: LivePart.Axles }])
+        {
+            LivePartJson.Write(json, effect);
+        }
+
         if (row.CappedBy is not null)
         {
             json.WriteString("cappedBy", row.CappedBy);
@@ -299,6 +311,7 @@ public static class RatingPage
         json.WriteString("part", Part);
         json.WriteString("member", row.Member.Name);
         json.WriteString("vehicle", row.Vehicle.Name);
+        json.WriteString("beside", row.Beside?.Vehicle.Name);
         json.WriteString("level", row.Level.Name);
         json.WriteString("sense", Words.Of(row.Sense));
         json.WriteNumberOrNull("factor", row.Factor);

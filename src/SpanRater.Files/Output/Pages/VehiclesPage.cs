@@ -23,8 +23,8 @@ public static class VehiclesPage
                         [
                             e.Load.Name,
                             VehicleClassNames.Name(e.Load.Class),
-                            (e.Load as Vehicle)?.Train.Weight,
-                            e.Load is Vehicle v ? Loads(v, units) : $"loading of {string.Join(", ", ((Loading)e.Load).Vehicles)}",
+                            (e.Load as Vehicle)?.Train.Weight ?? (e.Load as TrackedVehicle)?.Weight,
+                            e.Load is Vehicle v ? Loads(v, units) : LiveLoadWording.Describe(e.Load, units),
                             e.Load is Vehicle w ? Gaps(w, units) : "",
                             e.Where.File,
                         ]),
@@ -63,9 +63,10 @@ public static class VehiclesPage
                 blocks.Add(new ResultBlock.Paragraph($"Its standard form is \"{lane}\", which has a lane load: it is rolled alone, and never rated alone."));
             }
         }
-        else if (load is Loading loading)
+        else
         {
-            blocks.Add(new ResultBlock.Paragraph($"A loading of {string.Join(", ", loading.Vehicles)}{(loading.HasLaneLoad ? ", with a lane load" : "")}."));
+            string what = LiveLoadWording.Describe(load, units);
+            blocks.Add(new ResultBlock.Paragraph($"{char.ToUpperInvariant(what[0])}{what[1..]}."));
         }
 
         blocks.Add(new ResultBlock.Paragraph($"Source: {(load.Source.Length == 0 ? "none given" : load.Source)}."));
@@ -82,6 +83,8 @@ public static class VehiclesPage
         string left = vehicle.Train.RelievingAxles == RelievingAxles.LeftOut ? ", axles that relieve left out" : "";
         return $"{Short(units.From(Quantity.Force, vehicle.Train.Weight))} {force} in all: axles {Loads(vehicle, units)} {force}, {spacings}, gauge {Short(units.From(Quantity.Length, vehicle.Gauge))} {length}{left}";
     }
+
+    internal static string DescribeWithName(Vehicle vehicle, DisplayUnits units) => $"{vehicle.Name} ({Describe(vehicle, units)})";
 
     private static string Loads(Vehicle vehicle, DisplayUnits units) =>
         string.Join(' ', vehicle.Train.Loads.Select(l => Short(units.From(Quantity.Force, l))));
@@ -136,21 +139,64 @@ public static class VehiclesPage
                 json.WriteBoolean("relievingAxlesLeftOut", vehicle.Train.RelievingAxles == RelievingAxles.LeftOut);
                 json.WriteString("laneLoading", vehicle.LaneLoading);
             }
-            else if (load is Loading loading)
+            else
             {
-                json.WriteStartArray("of");
-                foreach (string name in loading.Vehicles)
-                {
-                    json.WriteStringValue(name);
-                }
-
-                json.WriteEndArray();
-                json.WriteBoolean("laneLoad", loading.HasLaneLoad);
+                WriteOther(json, load);
             }
 
             json.WriteEndObject();
         }
 
         json.WriteEndArray();
+    }
+
+    private static void WriteOther(Utf8JsonWriter json, LiveLoad load)
+    {
+        switch (load)
+        {
+            case Loading loading:
+                json.WriteNames("of", loading.Trains.Select(t => t.Name));
+                json.WriteBoolean("laneLoad", loading.Lane is not null);
+                if (loading.Lane is { } lane)
+                {
+                    WriteIntensity(json, "lane", lane.Intensity);
+                    json.WriteForce("pointMoment", lane.PointOnChords);
+                    json.WriteForce("pointShear", lane.PointOnOthers);
+                    json.WriteBoolean("laneImpact", lane.TakesImpact);
+                }
+
+                json.WriteNumberOrNull("deckOver", loading.DeckOver);
+                json.WriteBoolean("interiorSupports", loading.ForInteriorSupports);
+                json.WriteForce("weight", loading.PostedWeight);
+                break;
+            case Crowd crowd:
+                WriteIntensity(json, "pressure", crowd.Intensity);
+                json.WriteNumberOrNull("width", crowd.Width);
+                break;
+            case TrackedVehicle tracked:
+                json.WriteForce("weight", tracked.Weight);
+                json.WriteNumberOrNull("length", tracked.Length);
+                json.WriteNumberOrNull("gauge", tracked.Gauge);
+                break;
+            default:
+                throw new ArgumentOutOfRangeException(nameof(load), load, "Every live load is written.");
+        }
+    }
+
+    // kN/m or kN/m2 where it is constant; else the name of its rule.
+    private static void WriteIntensity(Utf8JsonWriter json, string name, LoadIntensity intensity)
+    {
+        switch (intensity)
+        {
+            case ConstantLineLoad line:
+                json.WriteForce(name, line.Load);
+                break;
+            case ConstantPressure area:
+                json.WriteForce(name, area.Pressure);
+                break;
+            default:
+                json.WriteString(name, intensity.Name);
+                break;
+        }
     }
 }

@@ -1,0 +1,81 @@
+namespace SpanRater;
+
+/// <summary>
+/// Rates an emergency vehicle with a legal one in the next lane, which stays as it is while the emergency vehicle is scaled:
+/// <c>RF = (C − gDC DC − gDW DW − gN N (1 + IM)) / (gLL L (1 + IM))</c>. Source: FHWA memo of 3 November 2016 (emergency vehicles with
+/// other vehicles on the bridge), from memory.
+/// </summary>
+internal static class NeighbourRater
+{
+    /// <summary>
+    /// One row for each of the vehicle's rows that have a factor and that a neighbour loads as well: the lowest over the legal
+    /// vehicles asked for, and over which of the two stands nearer to the truss. Empty where two vehicles do not fit.
+    /// </summary>
+    /// <param name="emergency">The emergency vehicle.</param>
+    /// <param name="asked">All vehicles asked for.</param>
+    /// <param name="bridge">The bridge.</param>
+    /// <param name="method">The method.</param>
+    /// <param name="impact">Dynamic allowances.</param>
+    /// <param name="alone">The emergency vehicle's rows, alone on the bridge.</param>
+    /// <param name="lines">Influence lines of the truss.</param>
+    public static IEnumerable<RatingRow> Rows(
+        Vehicle emergency, IReadOnlyList<Vehicle> asked, Bridge bridge, RatingMethod method, ImpactPolicy impact, IReadOnlyList<RatingRow> alone, InfluenceLines lines)
+    {
+        (Vehicle Vehicle, LiveLoadPlan Plan)[] legal =
+            [.. asked.Where(v => v is { Class: VehicleClass.Legal, LaneLoading: null }).Select(v => (v, new LiveLoadPlan(bridge.Truss.Stations, v)))];
+        string[] trusses = [.. bridge.Deck.TrussNames];
+        foreach (RatingRow row in alone.Where(r => r is { Status: RatingStatus.Rated, Peak: not null }))
+        {
+            InfluenceLine line = lines.Members[row.MemberIndex].Line;
+            RatingRow? lowest = null;
+            foreach ((Vehicle vehicle, LiveLoadPlan plan) in legal)
+            {
+                if (plan.MostOn(line, row.Sense)?.Parts[0] is not LivePart.Axles neighbour)
+                {
+                    continue;
+                }
+
+                foreach (bool isNearer in (bool[])[true, false])
+                {
+                    if (Beside(row, emergency, neighbour, isNearer, Math.Max(0, Array.IndexOf(trusses, row.Truss)), bridge, method, impact) is { } candidate
+                        && !(candidate.Factor >= lowest?.Factor))
+                    {
+                        lowest = candidate;
+                    }
+                }
+            }
+
+            if (lowest is not null)
+            {
+                yield return lowest;
+            }
+        }
+    }
+
+    private static RatingRow? Beside(
+        RatingRow row, Vehicle emergency, LivePart.Axles neighbour, bool isNearer, int truss, Bridge bridge, RatingMethod method, ImpactPolicy impact)
+    {
+        (double near, double far) = isNearer ? (emergency.Gauge, neighbour.Vehicle.Gauge) : (neighbour.Vehicle.Gauge, emergency.Gauge);
+        if (LeverRule.Pair(bridge.Deck, truss, near, far, method.Presence(2)) is not { } pair
+            || method.LevelsOf(VehicleClass.Legal, bridge.Rating).FirstOrDefault(l => l.Governance == row.Level.Governance)?.LiveFactor is not { } factor)
+        {
+            return null;
+        }
+
+        (LateralShare own, LateralShare others) = isNearer ? pair : (pair.Far, pair.Near);
+        SharedPart Of(LivePart part, LateralShare share, VehicleClass vehicleClass) =>
+            new(part, share.Value, impact.Of(vehicleClass, row.Member, part)) { Lateral = share };
+        var effect = new SharedEffect([Of(row.Effect!.Parts[0].Part, own, VehicleClass.Emergency)]);
+        var beside = new Neighbour(neighbour.Vehicle, factor, Of(neighbour, others, VehicleClass.Legal));
+        double room = row.Capacity!.Value - row.FactoredDead - beside.Factored;
+        return row with
+        {
+            Beside = beside,
+            Effect = effect,
+            Share = own,
+            Live = effect.Force,
+            Impact = effect.Impact,
+            Factor = Math.Max(0, room) / (row.Level.LiveFactor!.Value * Math.Abs(effect.WithImpact)),
+        };
+    }
+}

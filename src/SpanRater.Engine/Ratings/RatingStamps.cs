@@ -1,0 +1,100 @@
+namespace SpanRater;
+
+/// <summary>Collects what a rating assumed, or did in place of what was asked.</summary>
+internal sealed class RatingStamps(Bridge bridge, RatingMethod method)
+{
+    private readonly List<Stamp> stamps = [];
+
+    public IReadOnlyList<Stamp> All => stamps;
+
+    /// <summary>What holds for the whole rating.</summary>
+    public void AddForBridge(IReadOnlyList<LiveLoad> vehicles, bool hasWearingSurface)
+    {
+        if (!hasWearingSurface)
+        {
+            stamps.Add(new Stamp.NoWearingSurface());
+        }
+
+        if (bridge.Capacities.Any(c => Enum.GetValues<GivenCapacity>().Any(kind => c[kind] is not null)))
+        {
+            stamps.Add(new Stamp.GivenCapacities(method.GivenCapacityMeaning));
+        }
+
+        if (bridge.Deck.TrussShare is { } share)
+        {
+            stamps.Add(new Stamp.GivenShare(share));
+        }
+
+        AddImpact(vehicles);
+        if (bridge.Rating.TruckTraffic is null
+            && vehicles.FirstOrDefault(v => method.UsesTruckTraffic(v.Class)) is { } first
+            && method.LevelsOf(first.Class, bridge.Rating)[0].LiveFactor is { } factor)
+        {
+            stamps.Add(new Stamp.UnknownTruckTraffic(factor));
+        }
+
+        double deckLength = bridge.Truss.Stations[^1] - bridge.Truss.Stations[0];
+        if (deckLength > method.LaneTypeLegalLoadAbove
+            && vehicles.Any(v => v.Class == VehicleClass.Legal)
+            && !vehicles.Any(v => v is Loading { Class: VehicleClass.Legal, Lane: not null }))
+        {
+            stamps.Add(new Stamp.NoLaneTypeLegalLoad(deckLength));
+        }
+    }
+
+    /// <summary>What holds for the shares of one vehicle.</summary>
+    public void AddForShares(string vehicle, double gauge, ClassRule rule, ShareOutcome.Found shares)
+    {
+        if (bridge.Deck is not { TrussShare: null, Roadway: { } roadway })
+        {
+            return;
+        }
+
+        double nearest = Math.Min(shares.Left.WheelToKerb, shares.Right.WheelToKerb);
+        if (nearest < bridge.Deck.WheelToKerb)
+        {
+            Add(new Stamp.NearerToKerb(vehicle, nearest));
+        }
+
+        int lanes = Math.Min(LeverRule.LanesOn(roadway), rule.MostLanes ?? int.MaxValue);
+        int abreast = LeverRule.MostAbreast(bridge.Deck, gauge);
+        if (abreast < lanes)
+        {
+            Add(new Stamp.FewerAbreast(vehicle, lanes, abreast));
+        }
+    }
+
+    /// <summary>Adds a stamp that is not there yet.</summary>
+    public void Add(Stamp stamp)
+    {
+        if (!stamps.Contains(stamp))
+        {
+            stamps.Add(stamp);
+        }
+    }
+
+    private void AddImpact(IReadOnlyList<LiveLoad> vehicles)
+    {
+        RatingSettings settings = bridge.Rating;
+        if (settings.Impact is { } impact)
+        {
+            stamps.Add(new Stamp.GivenImpact(impact));
+        }
+        else if (settings.CrawlSpeed is { } enforced)
+        {
+            stamps.Add(new Stamp.CrawlSpeed(enforced));
+        }
+        else if (settings.Surface is { } surface && method.ImpactOn(surface) is { } bySurface)
+        {
+            stamps.Add(new Stamp.RidingSurfaceCounts(surface, bySurface));
+        }
+
+        if (bridge.Truss.Members.Any(m => m.IsTimber))
+        {
+            stamps.Add(new Stamp.NoImpactOnTimber());
+        }
+
+        stamps.AddRange(vehicles.Select(v => v.Class).Distinct()
+            .Where(c => !method.RuleOf(c).HasImpact && (settings.Impact is null || c == VehicleClass.Crowd)).Select(c => new Stamp.NoImpact(c)));
+    }
+}
