@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace SpanRater.Files;
 
 /// <summary>members.csv: the members and the capacities given for them.</summary>
@@ -21,9 +23,16 @@ internal sealed class MembersTable
         new("role"),
         new("area", Quantity.Area),
         new("modulus", Quantity.Stress),
+        new("weight", Quantity.LineLoad, Units: "plf or kN/m"),
         new("tension only"),
         .. CapacityColumns.Select(c => new TableColumn(c.Column, Quantity.Force)),
     ];
+
+    /// <summary>Above the heaviest chord of the largest bridges, 5 kip per foot [N/m].</summary>
+    private const double HeaviestMember = 73_000;
+
+    /// <summary>An area is often rounded, or that of the bare bar.</summary>
+    private const double LeastOfSteel = 0.9;
 
     private readonly List<TableRow> rows = [];
 
@@ -34,6 +43,9 @@ internal sealed class MembersTable
     public List<Member> Members { get; } = [];
 
     public List<GivenCapacities> Capacities { get; } = [];
+
+    /// <summary>Weight per length of each member [N/m]; null where none is written.</summary>
+    public List<double?> Weights { get; } = [];
 
     /// <summary>The column of members.csv that gives a capacity.</summary>
     public static string ColumnOf(GivenCapacity capacity) => CapacityColumns.First(c => c.Capacity == capacity).Column;
@@ -67,6 +79,7 @@ internal sealed class MembersTable
 
             members.Members.Add(new Member(name, from, to, row["role"].Text, area, modulus, tensionOnly));
             members.Capacities.Add(capacities);
+            members.Weights.Add(WeightOf(row, name, area, modulus, findings));
             members.rows.Add(row);
         }
 
@@ -90,7 +103,34 @@ internal sealed class MembersTable
 
     public Place PlaceOf(int member, string column) => rows[member][column].Where;
 
+    public bool IsBlank(int member, string column) => rows[member][column].IsBlank;
+
     public int LineOf(int member) => rows[member].Where.Line!.Value;
+
+    // A member of steel weighs at least its area, wrought iron at 480 lb/ft³ included; lacing and rivets come on top.
+    private static double? WeightOf(TableRow row, string name, double? area, double? modulus, FindingList findings)
+    {
+        double? weight = row.Value("weight");
+        string text = row["weight"].Text;
+        if (weight < 0)
+        {
+            findings.Error(row["weight"].Where, $"member \"{name}\" weighs {text}: a weight is written without a sign, 0 where it is counted elsewhere.");
+            return null;
+        }
+
+        if (weight > HeaviestMember)
+        {
+            findings.Error(row["weight"].Where, string.Create(CultureInfo.InvariantCulture, $"member \"{name}\" weighs {weight / Unit.Find("plf")!.Size:#,0} plf ({weight / 1000:0.#} kN/m), which no member does: check the number and the unit in the heading."));
+            return null;
+        }
+
+        if (weight > 0 && modulus is null && area is { } steel && weight < LeastOfSteel * steel * 480 * PublishedUnitWeight.PoundPerCubicFoot)
+        {
+            findings.Warning(row["weight"].Where, $"member \"{name}\" weighs {text}, less than its area of steel does: check weight, area and their units. Steel lost to rust is no relief.");
+        }
+
+        return weight;
+    }
 
     private static GivenCapacities CapacitiesOf(TableRow row)
     {
