@@ -6,10 +6,10 @@ namespace SpanRater.Files;
 internal static class DeadItemCells
 {
     /// <summary>No layer of a deck is as thick as this, 3 ft [m].</summary>
-    private const double TooThick = 3 * 0.3048;
+    private const double TooThick = (3 * 0.3048) - 1e-9;
 
     /// <summary>From here up a layer is worth a second look, 1 ft [m].</summary>
-    private const double Thick = 0.3048;
+    private const double Thick = 0.3048 - 1e-9;
 
     /// <summary>Above steel [N/m³].</summary>
     private const double Heaviest = 520 * PublishedUnitWeight.PoundPerCubicFoot;

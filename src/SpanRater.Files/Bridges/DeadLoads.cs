@@ -17,7 +17,7 @@ internal sealed record DeadLoads(DeadLoadAccount Account, IReadOnlyList<LoadCase
         foreach (LoadCase both in given)
         {
             DeadItem? item = items.Find(i => (i.Case == DeadCase.Components ? Bridge.ComponentsCase : Bridge.WearingSurfaceCase) == both.Name);
-            if (item is not null && said.Dead.LoadsInstead is null)
+            if (item is not null && !said.Dead.HasLoads)
             {
                 Place where = item.Weight is DeadWeight.Members ? FirstWeight(members) : table!.PlaceOf(item);
                 findings.Error(said.Dead.Where, $"{where} and {loads!.PlaceOf(both.Name)} both give dead load of case {both.Name}: write loads = \"add\" under [dead] where loads.csv adds to the take-off, or loads = \"replace\" where it stands in its place.");
@@ -58,6 +58,11 @@ internal sealed record DeadLoads(DeadLoadAccount Account, IReadOnlyList<LoadCase
 
         if (said.Allowance is not { } allowance)
         {
+            if (said.HasAllowance)
+            {
+                return [];
+            }
+
             findings.Error(said.Where, $"{FirstWeight(members)} gives the weight of a member, and the allowance for rivets, lacing and gussets is missing: write allowance = 0.10, or what it is, under [dead]; 0 where the weights hold them.");
             return [];
         }

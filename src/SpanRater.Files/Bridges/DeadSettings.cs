@@ -4,7 +4,9 @@ namespace SpanRater.Files;
 /// <param name="Where">Where the table stands, or the file where there is none.</param>
 /// <param name="Allowance">Part added to the weights of members for rivets, lacing and gussets; null where it is not given.</param>
 /// <param name="LoadsInstead">True where a dead case of loads.csv replaces the take-off's, false where it adds to it; null where that is not said.</param>
-internal sealed record DeadSettings(Place Where, double? Allowance = null, bool? LoadsInstead = null)
+/// <param name="HasAllowance">Whether the key is there, be its value good or not.</param>
+/// <param name="HasLoads">The same of loads.</param>
+internal sealed record DeadSettings(Place Where, double? Allowance = null, bool? LoadsInstead = null, bool HasAllowance = false, bool HasLoads = false)
 {
     /// <summary>What the table says.</summary>
     public static DeadSettings Read(TomlSection section, FindingList findings)
@@ -17,6 +19,6 @@ internal sealed record DeadSettings(Place Where, double? Allowance = null, bool?
         }
 
         section.SayWhatIsUnknown();
-        return new DeadSettings(section.Where, allowance, loads switch { "add" => false, "replace" => true, _ => null });
+        return new DeadSettings(section.Where, allowance, loads switch { "add" => false, "replace" => true, _ => null }, section.Has("allowance"), section.Has("loads"));
     }
 }

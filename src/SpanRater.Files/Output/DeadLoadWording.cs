@@ -21,7 +21,10 @@ public static class DeadLoadWording
             { OnlyTruss: { } only } => [OfOne(bridge, $"the {bridge.Deck.TrussNames[only]} truss", units)],
             _ => [OfOne(bridge, "one truss", units)],
         };
-        string from = bridge.DeadAccount?.TakeOff is null ? "" : $" ({string.Join("; ", CasesOf(bridge).Select(c => $"{NameOf(c)} {Origin(bridge, c)}"))})";
+        string[] origins = [.. CasesOf(bridge).Select(c => Origin(bridge, c)).Distinct()];
+        string from = bridge.DeadAccount?.TakeOff is null ? ""
+            : origins.Length == 1 ? $" ({origins[0]})"
+            : $" ({string.Join("; ", CasesOf(bridge).Select(c => $"{NameOf(c)} {Origin(bridge, c)}"))})";
         return $"Dead load on {string.Join(". On ", trusses)}{from}";
     }
 

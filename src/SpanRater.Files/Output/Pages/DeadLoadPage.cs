@@ -49,19 +49,7 @@ public static class DeadLoadPage
             yield break;
         }
 
-        foreach (DeadCase kind in Enum.GetValues<DeadCase>())
-        {
-            string name = DeadLoadWording.NameOf(kind);
-            yield return account.Of(kind) switch
-            {
-                DeadOrigin.None => $"Case {name}: none.",
-                DeadOrigin.TakeOff => $"Case {name} is all of the take-off.",
-                DeadOrigin.Both => $"Case {name}: {BridgeFolder.LoadsFile} adds to the take-off.",
-                DeadOrigin.GivenInstead => $"Case {name}: {BridgeFolder.LoadsFile} replaces the take-off, whose items are shown and not counted.",
-                _ => $"Case {name} is all from {BridgeFolder.LoadsFile}.",
-            };
-        }
-
+        yield return string.Join(" ", Enum.GetValues<DeadCase>().Select(kind => $"Case {DeadLoadWording.NameOf(kind)}: {MadeOf(account.Of(kind))}."));
         yield return takeOff.Items.Any(i => i.Item.Weight is DeadWeight.Members)
             ? "Members weigh what they weighed as built: steel lost to rust is no relief."
             : $"{BridgeFolder.MembersFile} gives no weights: the trusses themselves count only as far as an item or {BridgeFolder.LoadsFile} holds them.";
@@ -69,6 +57,15 @@ public static class DeadLoadPage
             ? "Items are shared to the two trusses by the lever rule, from the distance of their centre; members are of each truss."
             : $"Items are shared equally to {bridge.Deck.Trusses} truss{(bridge.Deck.Trusses == 1 ? "" : "es")}; members are of each truss.";
     }
+
+    private static string MadeOf(DeadOrigin origin) => origin switch
+    {
+        DeadOrigin.None => "none, neither in the take-off nor in loads.csv",
+        DeadOrigin.TakeOff => "all of the take-off",
+        DeadOrigin.Both => $"{BridgeFolder.LoadsFile} adds to the take-off",
+        DeadOrigin.GivenInstead => $"{BridgeFolder.LoadsFile} replaces the take-off, whose items of it are shown and not counted",
+        _ => $"all from {BridgeFolder.LoadsFile}",
+    };
 
     // name, case, how, per length, whole bridge, left, right, counted, source
     private static IEnumerable<IReadOnlyList<object?>> Items(Bridge bridge, DeadLoadAccount account, DisplayUnits units)
