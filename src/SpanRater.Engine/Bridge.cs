@@ -32,6 +32,9 @@ public sealed record Bridge(
     /// <summary>The truss whose cases alone are here, 0 for the left one and 1 for the right one; null for a bridge as a whole.</summary>
     public int? OnlyTruss { get; init; }
 
+    /// <summary>The name for a title: with that of the truss, where the cases of one alone are here.</summary>
+    public string Title => OnlyTruss is { } truss ? $"{Name}, {Deck.TrussNames[truss]} truss" : Name;
+
     /// <summary>Whether what holds for one truss holds for all: the load cases of all trusses are the same.</summary>
     public bool TrussesAlike => RightCases is null && OnlyTruss is null;
 

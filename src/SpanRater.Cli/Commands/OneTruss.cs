@@ -20,7 +20,7 @@ internal sealed record OneTruss(Bridge Bridge, string? Name, string? Note)
 
         return bridge.TrussesAlike
             ? new OneTruss(bridge, null, null)
-            : new OneTruss(bridge.OfTruss(index), names[index], $"The dead loads of the two trusses differ: what stands here is for the {names[index]} truss; --truss {Quoted(names[1 - index])} shows the other.");
+            : new OneTruss(bridge.OfTruss(index), names[index], $"The dead loads of the two trusses differ: where they count, what stands here is for the {names[index]} truss; --truss {Quoted(names[1 - index])} shows the other.");
     }
 
     /// <summary>The page, with the truss told on it.</summary>

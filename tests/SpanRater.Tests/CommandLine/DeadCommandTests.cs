@@ -116,13 +116,32 @@ public sealed class DeadCommandTests : IDisposable
     public void Run_OfOneTrussWhereTheyDiffer_SaysWhich(string command, params string[] options)
     {
         OffCentre();
-        const string Left = "The dead loads of the two trusses differ: what stands here is for the north truss; --truss south shows the other.";
-        const string Right = "The dead loads of the two trusses differ: what stands here is for the south truss; --truss north shows the other.";
+        const string Left = "The dead loads of the two trusses differ: where they count, what stands here is for the north truss; --truss south shows the other.";
+        const string Right = "The dead loads of the two trusses differ: where they count, what stands here is for the south truss; --truss north shows the other.";
         Assert.Contains(Left, Lines(Run.Of([command, bridge.Folder, .. options])));
         Assert.Contains(Right, Lines(Run.Of([command, bridge.Folder, .. options, "--truss", "south"])));
         Assert.Contains("# " + Left, Run.Of([command, bridge.Folder, .. options, "--format", "csv"]).Output, StringComparison.Ordinal);
         using JsonDocument json = JsonDocument.Parse(Run.Of([command, bridge.Folder, .. options, "--format", "json", "--truss", "south"]).Output);
         Assert.Equal("south", json.RootElement.GetProperty("truss").GetString());
+    }
+
+    [Theory]
+    [InlineData("section", "--case", "DW", "--member", "L0L1")]
+    [InlineData("rate")]
+    public void Picture_OfOneTrussWhereTheyDiffer_NamesItInItsTitle(string command, params string[] options)
+    {
+        OffCentre();
+        string folder = Directory.CreateTempSubdirectory("span-picture-").FullName;
+        try
+        {
+            string file = Path.Combine(folder, "picture.svg");
+            Assert.Equal("", Run.Of([command, bridge.Folder, .. options, "--truss", "south", "--picture", file]).Error);
+            Assert.Contains("Test bridge, south truss", File.ReadAllText(file), StringComparison.Ordinal);
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
     }
 
     // The hanger L1U1 holds what stands at L1: 0.3 kip on the north truss, 0.9 on the south one.
