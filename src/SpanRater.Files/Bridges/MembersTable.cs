@@ -126,7 +126,7 @@ internal sealed class MembersTable
 
         if (weight > 0 && modulus is null && area is { } steel && weight < LeastOfSteel * steel * 480 * PublishedUnitWeight.PoundPerCubicFoot)
         {
-            findings.Warning(row["weight"].Where, $"member \"{name}\" weighs {text}, less than its area of steel does: check weight, area and their units. Steel lost to rust is no relief.");
+            findings.Warning(row["weight"].Where, $"member \"{name}\" weighs {text}, less than its area of steel does (a blank modulus is steel): check weight, area and their units. Steel lost to rust is no relief.");
         }
 
         return weight;
