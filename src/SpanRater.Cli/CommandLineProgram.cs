@@ -52,6 +52,7 @@ public static class CommandLineProgram
             "Rates old truss bridges: influence lines, axle trains rolled over exactly, and the rating factor of every member. "
             + Words.Caution);
         root.Add(CheckCommand.Make(surroundings));
+        root.Add(DeadCommand.Make(surroundings));
         root.Add(ForcesCommand.Make(surroundings));
         root.Add(JointsCommand.Make(surroundings));
         root.Add(SectionCommand.Make(surroundings));

@@ -14,7 +14,7 @@ public static class RatingPicture
         ArgumentNullException.ThrowIfNull(units);
         Truss truss = rating.Bridge.Truss;
         IReadOnlyList<MemberVerdict> verdicts = MemberVerdict.Of(rating);
-        var sheet = new Sheet($"{rating.Bridge.Name}: {Governing(rating)}");
+        var sheet = new Sheet($"{rating.Bridge.Title}: {Governing(rating)}");
         sheet.Paragraph("contents", $"Lowest rating factor of each truss member; {rating.Method.FullName} ({rating.Method.Name}).");
         sheet.Space(4);
         Legend(sheet);

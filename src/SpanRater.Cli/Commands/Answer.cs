@@ -7,8 +7,12 @@ namespace SpanRater.Cli.Commands;
 /// <summary>Delivers a result page: as text, Markdown, CSV or JSON, on the terminal or in a file, with its picture. All is made before any of it is written.</summary>
 internal sealed record Answer(Surroundings Surroundings, string? Format, string? OutFile, string? PictureFile)
 {
+    /// <summary>The truss that is shown, where they differ; told on every page.</summary>
+    public OneTruss? Truss { get; init; }
+
     public int Deliver(ResultPage page, DisplayUnits units, Func<Picture>? picture = null)
     {
+        page = Truss?.On(page) ?? page;
         byte[] bytes = (Format ?? FormatOf(OutFile)) switch
         {
             "csv" => ResultFormats.Csv(page, units),

@@ -9,13 +9,16 @@ internal sealed class BridgeCommand
     private readonly CommonOptions common = new();
     private readonly Surroundings surroundings;
     private readonly Option<string?>? picture;
+    private readonly Option<string?>? truss;
 
-    public BridgeCommand(Surroundings surroundings, string name, string description, bool draws)
+    public BridgeCommand(Surroundings surroundings, string name, string description, bool draws, bool showsEveryTruss = false)
     {
         this.surroundings = surroundings;
         Bridge.CompletionSources.Add(context => NamesToComplete.BridgeFolders(context.WordToComplete));
         Command = new Command(name, description) { Bridge };
         picture = draws ? new Option<string?>("--picture") { Description = "Draw it as well: PNG or SVG by the file's ending.", HelpName = "FILE" } : null;
+        truss = showsEveryTruss ? null : new Option<string?>("--truss") { Description = "Where the dead loads of the two trusses differ: the truss to show. Unset: the left one, and that is said.", HelpName = "NAME" };
+        truss?.CompletionSources.Add(context => NamesToComplete.Trusses(context.ParseResult.GetValue(Bridge)));
     }
 
     /// <summary>What a command makes of a bridge.</summary>
@@ -67,12 +70,23 @@ internal sealed class BridgeCommand
             Command.Add(picture);
         }
 
+        if (truss is not null)
+        {
+            Command.Add(truss);
+        }
+
         Command.SetAction(parsed =>
         {
             string? pictureFile = picture is null ? null : parsed.GetValue(picture);
             Answer answer = common.AnswerTo(parsed, surroundings, pictureFile);
             answer.CheckFiles(common.CataloguesIn(parsed));
             BridgeReading reading = BridgeInput.Read(parsed.GetRequiredValue(Bridge), common.CataloguesIn(parsed), pageTellsWarnings ? null : surroundings.Error);
+            if (truss is not null)
+            {
+                OneTruss one = OneTruss.Of(reading.Bridge!, parsed.GetValue(truss));
+                (reading, answer) = (reading with { Bridge = one.Bridge }, answer with { Truss = one });
+            }
+
             return act(parsed, reading, common.UnitsIn(parsed, reading.Units), answer);
         });
         return Command;

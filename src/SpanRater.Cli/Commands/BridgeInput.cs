@@ -62,7 +62,7 @@ internal static class BridgeInput
 
         string[] cases = [.. bridge.Cases.Select(c => c.Name)];
         string known = cases.Length == 0 ? "it has none" : $"its cases are: {string.Join(", ", cases)}";
-        throw new RefusedException($"--case \"{name}\": {BridgeFolder.LoadsFile} has no such case; {known}.{NearestName.Question(name, cases)}");
+        throw new RefusedException($"--case \"{name}\": the bridge has no such case; {known}.{NearestName.Question(name, cases)}");
     }
 
     /// <summary>Name of a joint given on the command line, which the truss has.</summary>

@@ -8,7 +8,7 @@ namespace SpanRater.Cli.Commands;
 internal static class CheckCommand
 {
     public static Command Make(Surroundings surroundings) =>
-        new BridgeCommand(surroundings, "check", "Read all, and say whether it is a truss: determinate or not, stable or not, what moves if not.", draws: true)
+        new BridgeCommand(surroundings, "check", "Read all, and say whether it is a truss: determinate or not, stable or not, what moves if not.", draws: true, showsEveryTruss: true)
             .With([], pageTellsWarnings: true, (_, reading, units, answer) =>
                 answer.Deliver(CheckPage.Of(reading.Bridge!, reading.Findings, units), units, () => Drawn(reading.Bridge!, units)));
 

@@ -9,7 +9,7 @@ internal static class DeflectCommand
     public static Command Make(Surroundings surroundings)
     {
         var command = new BridgeCommand(surroundings, "deflect", "Deflections of the panel points under a case; without one, their influence lines.", draws: false);
-        Option<string?> caseName = command.CaseOption("The load case of loads.csv. Unset: influence lines of deflection.");
+        Option<string?> caseName = command.CaseOption("The load case: DC, DW or one of loads.csv. Unset: influence lines of deflection.");
         return command.With([caseName], pageTellsWarnings: false, (parsed, reading, units, answer) =>
         {
             Bridge bridge = reading.Bridge!;

@@ -8,8 +8,8 @@ internal static class ForcesCommand
 {
     public static Command Make(Surroundings surroundings)
     {
-        var command = new BridgeCommand(surroundings, "forces", "Member forces and reactions for one case of loads.csv.", draws: false);
-        Option<string?> caseName = command.CaseOption("The load case of loads.csv.", required: true);
+        var command = new BridgeCommand(surroundings, "forces", "Member forces and reactions for one load case.", draws: false);
+        Option<string?> caseName = command.CaseOption("The load case: DC, DW or one of loads.csv.", required: true);
         return command.With([caseName], pageTellsWarnings: false, (parsed, reading, units, answer) =>
         {
             Bridge bridge = reading.Bridge!;

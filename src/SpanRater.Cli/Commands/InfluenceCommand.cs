@@ -10,7 +10,7 @@ internal static class InfluenceCommand
 {
     public static Command Make(Surroundings surroundings)
     {
-        var command = new BridgeCommand(surroundings, "influence", "Influence lines of members and reactions, a unit load at every panel point.", draws: true);
+        var command = new BridgeCommand(surroundings, "influence", "Influence lines of members and reactions, a unit load at every panel point.", draws: true, showsEveryTruss: true);
         Option<string?> member = command.MemberOption("Only this member. Unset: every member and reaction.");
         var slack = new Option<string?>("--slack") { Description = "In a truss with rods: the ones that are slack, separated by commas. Unset: those slack under the dead load.", HelpName = "NAMES" };
         var displaced = new Option<bool>("--displaced") { Description = "With --member or --explain, and --picture: draw the truss with the member shortened by one unit, whose deck takes the shape of the line." };

@@ -19,7 +19,7 @@ internal static class JointsCommand
             Outcome<WorkedSolution> outcome = WorkedSolution.Of(bridge.Truss, asked.Loads);
             if (outcome.Value is { } worked && folder is not null)
             {
-                folder.Draw(bridge.Name, worked, asked, units);
+                folder.Draw(bridge.Title, worked, asked, units);
             }
 
             return answer.Deliver(WorkedSolutionPage.Of(bridge, asked, outcome, units, s => folder?.ShownNameOf(outcome.Value!, s)), units);

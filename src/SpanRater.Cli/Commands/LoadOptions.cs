@@ -6,7 +6,7 @@ namespace SpanRater.Cli.Commands;
 /// <summary>The options that ask for a load: a case of loads.csv, or a load of 1 at a joint; exactly one of the two.</summary>
 internal sealed class LoadOptions
 {
-    private readonly Option<string?> caseName = new("--case") { Description = "The load case of loads.csv.", HelpName = "NAME" };
+    private readonly Option<string?> caseName = new("--case") { Description = "The load case: DC, DW or one of loads.csv.", HelpName = "NAME" };
     private readonly Option<string?> unitLoad = new("--unit-load") { Description = "In place of a case: a load of 1 downward at this joint.", HelpName = "JOINT" };
 
     public LoadOptions(Argument<string> bridge)
@@ -22,7 +22,7 @@ internal sealed class LoadOptions
     {
         ({ } name, null) => LoadAsked.Case(BridgeInput.FindCase(bridge, name)),
         (null, { } joint) => LoadAsked.UnitLoad(BridgeInput.FindJoint(bridge.Truss, joint, "--unit-load")),
-        (null, null) => throw new RefusedException("What load? Give --case NAME, a case of loads.csv, or --unit-load JOINT, a load of 1 downward at that joint."),
+        (null, null) => throw new RefusedException("What load? Give --case NAME, a load case, or --unit-load JOINT, a load of 1 downward at that joint."),
         _ => throw new RefusedException("--case and --unit-load: give one of the two, not both."),
     };
 }

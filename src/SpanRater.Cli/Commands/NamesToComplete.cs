@@ -28,6 +28,8 @@ internal static class NamesToComplete
 
     public static IEnumerable<string> Cases(string? folder) => Read(folder)?.Cases.Select(c => c.Name) ?? [];
 
+    public static IEnumerable<string> Trusses(string? folder) => Read(folder)?.Deck.TrussNames ?? [];
+
     public static IEnumerable<string> Vehicles(string? folder) =>
         string.IsNullOrWhiteSpace(folder) || !Directory.Exists(folder)
             ? Catalogue.Shipped(new FindingList()).Names

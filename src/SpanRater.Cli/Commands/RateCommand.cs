@@ -32,7 +32,7 @@ internal static class RateCommand
 
         if (reading.Bridge.FindCase(Bridge.ComponentsCase) is null)
         {
-            missing.Add($"{BridgeFolder.LoadsFile}: has no case {Bridge.ComponentsCase}, the dead load of the components on one truss: a bridge is not rated without it.");
+            missing.Add($"{BridgeFolder.LoadsFile}: has no case {Bridge.ComponentsCase}{(reading.Bridge.DeadAccount?.TakeOff is null ? "" : $", and the take-off no item of it")}, the dead load of the components on one truss: a bridge is not rated without it.");
         }
 
         return missing.Count > 0 ? throw new RefusedException(missing) : reading.Bridge.Rating.Method!;

@@ -34,7 +34,7 @@ internal static class RollCommand
                 : bridge.Truss.Members.Any(m => m.TensionOnly) ? RodPlacementExplanation.Of(bridge, result, told, units)
                 : PlacementExplanation.Of(bridge, rolled, part, InfluenceLines.Of(bridge.Truss), told, units),
                 units,
-                peaks is null ? null : () => RollPicture.Of(bridge.Name, result, parsed.GetValue(member) ?? parsed.GetValue(explain), units));
+                peaks is null ? null : () => RollPicture.Of(bridge.Title, result, parsed.GetValue(member) ?? parsed.GetValue(explain), units));
         });
     }
 

@@ -23,7 +23,7 @@ internal static class SectionCommand
                 SectionPage.Of(bridge, asked, name, outcome, units),
                 units,
                 outcome.Value is not { Cuts.Count: > 0 } check ? null
-                : () => FreeBodyPicture.OfSection($"{bridge.Name}: {name} by sections under {asked.Title}", check, asked.Notation(check.Worked, units)));
+                : () => FreeBodyPicture.OfSection($"{bridge.Title}: {name} by sections under {asked.Title}", check, asked.Notation(check.Worked, units)));
         });
     }
 }

@@ -15,6 +15,9 @@ public static class BridgeFolder
     /// <summary>The table of static loads.</summary>
     public const string LoadsFile = "loads.csv";
 
+    /// <summary>The table of what the dead load is made of.</summary>
+    public const string DeadFile = "dead.csv";
+
     /// <summary>The bridge's own vehicles.</summary>
     public const string VehiclesFile = "vehicles.csv";
 
@@ -24,7 +27,7 @@ public static class BridgeFolder
     /// <summary>More crossings than these are told in one warning: a web of two systems has one in every panel.</summary>
     private const int MostCrossingsToldApart = 3;
 
-    private static readonly string[] KnownFiles = [BridgeFile, JointsFile, MembersFile, LoadsFile, VehiclesFile, LoadingsFile];
+    private static readonly string[] KnownFiles = [BridgeFile, JointsFile, MembersFile, DeadFile, LoadsFile, VehiclesFile, LoadingsFile];
 
     /// <summary>Reads everything in the folder and finds every fault in one go.</summary>
     /// <param name="folder">The folder.</param>
@@ -54,16 +57,13 @@ public static class BridgeFolder
             ? BridgeToml.Read(toml, BridgeFile, catalogue, findings)
             : null;
 
-        IReadOnlyList<LoadCase> cases = [];
-        if (Exists(folder, LoadsFile))
-        {
-            LoadsTable? loads = ReadTable(folder, LoadsFile, findings, (text, file, list) => LoadsTable.Read(text, file, joints, list));
-            cases = loads?.Cases ?? [];
-        }
+        DeadTable? dead = Exists(folder, DeadFile) ? ReadTable(folder, DeadFile, findings, (text, file, list) => DeadTable.Read(text, file, joints, said?.Deck, list)) : null;
+        LoadsTable? loads = Exists(folder, LoadsFile) ? ReadTable(folder, LoadsFile, findings, (text, file, list) => LoadsTable.Read(text, file, joints, list)) : null;
+        DeadLoads? deadLoads = truss is null || said is null ? null : DeadLoads.Of(truss, said, members!, dead, loads, findings);
 
         Bridge? bridge = findings.HasErrors || truss is null || said is null
             ? null
-            : new Bridge(said.Name, said.Built, truss, said.Deck, said.Rating, cases, members!.Capacities);
+            : new Bridge(said.Name, said.Built, truss, said.Deck, said.Rating, deadLoads!.Cases, members!.Capacities) { RightCases = deadLoads.RightCases, DeadAccount = deadLoads.Account };
         return new BridgeReading(bridge, catalogue, joints?.Units ?? DisplayUnits.Si, findings, said?.MethodPlace ?? new Place(BridgeFile));
     }
 

@@ -8,7 +8,8 @@ namespace SpanRater.Files;
 /// <param name="Deck">The deck.</param>
 /// <param name="Rating">How it is to be rated.</param>
 /// <param name="MethodPlace">Where the method stands, or should.</param>
-internal sealed record BridgeToml(string Name, int? Built, Deck Deck, RatingSettings Rating, Place MethodPlace)
+/// <param name="Dead">How the dead load comes together.</param>
+internal sealed record BridgeToml(string Name, int? Built, Deck Deck, RatingSettings Rating, Place MethodPlace, DeadSettings Dead)
 {
     /// <summary>What the file says; null where it has no usable name or is no TOML.</summary>
     public static BridgeToml? Read(string text, string file, Catalogue catalogue, FindingList findings)
@@ -30,12 +31,13 @@ internal sealed record BridgeToml(string Name, int? Built, Deck Deck, RatingSett
         Deck deck = toml.Find("deck", findings) is { } deckSection ? ReadDeck(deckSection, findings) : new Deck();
         TomlSection? ratingSection = toml.Find("rating", findings);
         RatingSettings rating = ratingSection is null ? new RatingSettings() : ReadRating(ratingSection, catalogue, findings);
-        foreach (TomlSection other in toml.Tables.Where(t => t.Name is not ("deck" or "rating")))
+        DeadSettings dead = toml.Find("dead", findings) is { } deadSection ? DeadSettings.Read(deadSection, findings) : new DeadSettings(new Place(file));
+        foreach (TomlSection other in toml.Tables.Where(t => t.Name is not ("deck" or "rating" or "dead")))
         {
-            findings.Error(other.Where, $"unknown table [{other.Name}].{NearestName.Question(other.Name, ["deck", "rating"])} The tables are [deck] and [rating].");
+            findings.Error(other.Where, $"unknown table [{other.Name}].{NearestName.Question(other.Name, ["deck", "rating", "dead"])} The tables are [deck], [rating] and [dead].");
         }
 
-        return name is null ? null : new BridgeToml(name, built, deck, rating, ratingSection?.PlaceOf("method") ?? new Place(file));
+        return name is null ? null : new BridgeToml(name, built, deck, rating, ratingSection?.PlaceOf("method") ?? new Place(file), dead);
     }
 
     private static Deck ReadDeck(TomlSection section, FindingList findings)

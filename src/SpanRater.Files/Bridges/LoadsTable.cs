@@ -17,9 +17,18 @@ internal sealed class LoadsTable
 
     private static readonly string[] DeadCases = [Bridge.ComponentsCase, Bridge.WearingSurfaceCase];
 
-    private LoadsTable(IReadOnlyList<LoadCase> cases) => Cases = cases;
+    private readonly IReadOnlyList<(string Name, Place Where)> places;
+
+    private LoadsTable(IReadOnlyList<LoadCase> cases, IReadOnlyList<(string Name, Place Where)> places)
+    {
+        Cases = cases;
+        this.places = places;
+    }
 
     public IReadOnlyList<LoadCase> Cases { get; }
+
+    /// <summary>Where a case stands first.</summary>
+    public Place PlaceOf(string name) => places.First(p => p.Name == name).Where;
 
     /// <summary>The cases; null where the table cannot be used.</summary>
     /// <param name="text">The text.</param>
@@ -99,7 +108,7 @@ internal sealed class LoadsTable
             }
         }
 
-        return table.HasBrokenRows ? null : new LoadsTable([.. cases.Select(c => new LoadCase(c.Name, c.Loads) { Movements = c.Movements })]);
+        return table.HasBrokenRows ? null : new LoadsTable([.. cases.Select(c => new LoadCase(c.Name, c.Loads) { Movements = c.Movements })], [.. cases.Select(c => (c.Name, c.Where))]);
     }
 
     private static SupportMovement? MovementOf(TableRow row, string name, string joint, IReadOnlyList<Joint>? joints, FindingList findings)

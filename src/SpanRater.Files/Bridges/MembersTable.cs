@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace SpanRater.Files;
 
 /// <summary>members.csv: the members and the capacities given for them.</summary>
@@ -21,10 +23,17 @@ internal sealed class MembersTable
         new("role"),
         new("area", Quantity.Area),
         new("modulus", Quantity.Stress),
+        new("weight", Quantity.LineLoad, Units: "plf or kN/m"),
         new("tension only"),
         new("material"),
         .. CapacityColumns.Select(c => new TableColumn(c.Column, Quantity.Force)),
     ];
+
+    /// <summary>Above the heaviest chord of the largest bridges, 5 kip per foot [N/m].</summary>
+    private const double HeaviestMember = 73_000;
+
+    /// <summary>An area is often rounded, or that of the bare bar.</summary>
+    private const double LeastOfSteel = 0.9;
 
     private static readonly string[] Materials = ["steel", "wrought iron", "timber"];
 
@@ -37,6 +46,9 @@ internal sealed class MembersTable
     public List<Member> Members { get; } = [];
 
     public List<GivenCapacities> Capacities { get; } = [];
+
+    /// <summary>Weight per length of each member [N/m]; null where none is written.</summary>
+    public List<double?> Weights { get; } = [];
 
     /// <summary>The column of members.csv that gives a capacity.</summary>
     public static string ColumnOf(GivenCapacity capacity) => CapacityColumns.First(c => c.Capacity == capacity).Column;
@@ -70,6 +82,7 @@ internal sealed class MembersTable
 
             members.Members.Add(new Member(name, from, to, row["role"].Text, area, modulus, tensionOnly) { IsTimber = IsTimber(row["material"], findings) });
             members.Capacities.Add(capacities);
+            members.Weights.Add(WeightOf(row, name, area, modulus, findings));
             members.rows.Add(row);
         }
 
@@ -93,6 +106,8 @@ internal sealed class MembersTable
 
     public Place PlaceOf(int member, string column) => rows[member][column].Where;
 
+    public bool IsBlank(int member, string column) => rows[member][column].IsBlank;
+
     public int LineOf(int member) => rows[member].Where.Line!.Value;
 
     private static bool IsTimber(TableCell material, FindingList findings)
@@ -103,6 +118,31 @@ internal sealed class MembersTable
         }
 
         return string.Equals(material.Text, "timber", StringComparison.OrdinalIgnoreCase);
+    }
+
+    // A member of steel weighs at least its area, wrought iron at 480 lb/ft³ included; lacing and rivets come on top.
+    private static double? WeightOf(TableRow row, string name, double? area, double? modulus, FindingList findings)
+    {
+        double? weight = row.Value("weight");
+        string text = row["weight"].Text;
+        if (weight < 0)
+        {
+            findings.Error(row["weight"].Where, $"member \"{name}\" weighs {text}: a weight is written without a sign, 0 where it is counted elsewhere.");
+            return null;
+        }
+
+        if (weight > HeaviestMember)
+        {
+            findings.Error(row["weight"].Where, string.Create(CultureInfo.InvariantCulture, $"member \"{name}\" weighs {weight / Unit.Find("plf")!.Size:#,0} plf ({weight / 1000:0.#} kN/m), which no member does: check the number and the unit in the heading."));
+            return null;
+        }
+
+        if (weight > 0 && modulus is null && area is { } steel && weight < LeastOfSteel * steel * 480 * PublishedUnitWeight.PoundPerCubicFoot)
+        {
+            findings.Warning(row["weight"].Where, $"member \"{name}\" weighs {text}, less than its area of steel does (a blank modulus is steel): check weight, area and their units. Steel lost to rust is no relief.");
+        }
+
+        return weight;
     }
 
     private static GivenCapacities CapacitiesOf(TableRow row)

@@ -72,7 +72,7 @@ public static class RatingWording
     /// <param name="units">The units to show.</param>
     public static string Of(Stamp stamp, DisplayUnits units) => stamp switch
     {
-        Stamp.NoWearingSurface => "assumed: no wearing surface (loads.csv has no case DW)",
+        Stamp.NoWearingSurface => "assumed: no wearing surface (neither the take-off nor loads.csv has a case DW)",
         Stamp.UnknownTruckTraffic s => string.Create(CultureInfo.InvariantCulture, $"assumed: truck traffic unknown (adtt is not given), so the live-load factor is {s.LiveFactor:0.00}"),
         Stamp.GivenCapacities { Meaning: CapacityMeaning.AllowableForce } => "allowable forces are used as given in members.csv",
         Stamp.GivenCapacities => "capacities are used as given in members.csv: resistance, condition and system factors are taken to be in them",

@@ -38,7 +38,7 @@ internal sealed class Table
         }
 
         column.UnitMissingSaid = true;
-        string[] units = Unit.Suggestion(column.Column.Quantity!.Value).Split(" or ");
+        string[] units = column.Column.Suggestion.Split(" or ");
         Findings.Error(
             new Place(File, column.Line, column.CharacterColumn),
             $"column \"{column.Column.Name}\" has no unit: write {string.Join(" or ", units.Select(u => $"{column.Column.Name} [{u}]"))}.");
@@ -99,6 +99,9 @@ internal sealed class TableRow(Table table, int line, Dictionary<string, TableCe
 
     /// <summary>The cell of a column; blank where the row or the table does not have it.</summary>
     public TableCell this[string column] => cells.GetValueOrDefault(column, new TableCell("", new Place(table.File, line, 1)));
+
+    /// <summary>Whether the header gives a column a unit.</summary>
+    public bool HasUnit(string column) => table.Header(column)?.Unit is not null;
 
     /// <summary>The text of a cell that must not be blank; null with a finding.</summary>
     public string? Required(string column)

@@ -188,7 +188,7 @@ internal sealed class TableReader
 
         foreach (TableColumn column in columns.Where(c => c.Required && !header.ContainsKey(c.Name) && !misnamed.Contains(c.Name)))
         {
-            string unit = column.Quantity is { } quantity ? $" [{Unit.Suggestion(quantity).Split(' ')[0]}]" : "";
+            string unit = column.Quantity is null ? "" : $" [{column.Suggestion.Split(' ')[0]}]";
             findings.Error(new Place(file, cells[0].Where.Line, 1), $"column \"{column.Name}\" is missing: add a column headed {column.Name}{unit}.");
             usable = false;
         }
@@ -238,7 +238,7 @@ internal sealed class TableReader
             return unit;
         }
 
-        findings.Error(where, $"column \"{column.Name}\": {QuantityText.WrongUnit(spelling, quantity)}");
+        findings.Error(where, $"column \"{column.Name}\": {QuantityText.WrongUnit(spelling, quantity, column.Suggestion)}");
 
         // Some unit, so that the cells are not blamed as well; the table is refused anyway.
         return Unit.All.First(u => u.Quantity == quantity);

@@ -111,7 +111,7 @@ internal static partial class QuantityText
     }
 
     /// <summary>What is wrong with a unit, and which would be right.</summary>
-    public static string WrongUnit(string spelling, Quantity quantity)
+    public static string WrongUnit(string spelling, Quantity quantity, string? suggestion = null)
     {
         if (spelling.ToUpperInvariant() is "TON" or "TONS" or "T")
         {
@@ -119,7 +119,7 @@ internal static partial class QuantityText
         }
 
         Unit? known = Unit.Find(spelling);
-        string expected = $"write {Unit.Suggestion(quantity)}.";
+        string expected = $"write {suggestion ?? Unit.Suggestion(quantity)}.";
         return known is null
             ? $"unknown unit \"{spelling}\".{NearestName.Question(spelling, Unit.All.Where(u => u.Measures(quantity)).Select(u => u.Symbol))} For {Name(quantity)}, {expected}"
             : $"\"{spelling}\" is a unit of {Name(known.Quantity)}; for {Name(quantity)}, {expected}";

@@ -41,8 +41,8 @@ internal static class RatingTelling
             : $"C is not given: column \"{RatingWording.ColumnOf(rating.Method.CapacityFor(row.Sense, row.Level))}\" of members.csv is blank";
         bool rods = row.Peak?.Rods is not null || rating.Crossing.Lines.Slack is not null;
         string set = rods ? ", with the rods that act under the whole dead load" : "";
-        yield return $"DC = {Words.ForceInWords(row.DeadComponents, units)}: case DC of loads.csv{set}";
-        yield return rating.Crossing.WearingSurface is null ? "DW = 0: loads.csv has no case DW" : $"DW = {Words.ForceInWords(row.DeadWearing, units)}: case DW of loads.csv{set}";
+        yield return $"DC = {Words.ForceInWords(row.DeadComponents, units)}: case DC {DeadLoadWording.Origin(rating.Bridge, DeadCase.Components)}{set}";
+        yield return rating.Crossing.WearingSurface is null ? "DW = 0: there is no case DW" : $"DW = {Words.ForceInWords(row.DeadWearing, units)}: case DW {DeadLoadWording.Origin(rating.Bridge, DeadCase.WearingSurface)}{set}";
         DeadFactors factors = rating.Method.DeadFactorsWith(rating.Bridge.Rating);
         yield return $"γDC = {Number(row.ComponentsFactor)}: {Adds(row.ComponentsFactor, factors.Components, factors.RelievingComponents)}";
         yield return $"γDW = {Number(row.WearingFactor)}: {Adds(row.WearingFactor, factors.WearingSurface, factors.RelievingWearingSurface)}";

@@ -29,7 +29,7 @@ public sealed class CommandLineTests : IDisposable
     {
         Assert.Equal("--member \"U3V4\": members.csv has no such member. Did you mean \"U3U4\"?\n", Run.Of("influence", Garrow, "--member", "U3V4").Error);
         Assert.Equal("--vehicle \"Tpye 3\": no catalogue has that vehicle. Did you mean \"Type 3\"? List them with: spanrater vehicles\n", Run.Of("roll", Garrow, "--vehicle", "Tpye 3").Error);
-        Assert.Equal("--case \"dc\": loads.csv has no such case; its cases are: DC, DW. Did you mean \"DC\"?\n", Run.Of("forces", Garrow, "--case", "dc").Error);
+        Assert.Equal("--case \"dc\": the bridge has no such case; its cases are: DC, DW. Did you mean \"DC\"?\n", Run.Of("forces", Garrow, "--case", "dc").Error);
     }
 
     [Fact]

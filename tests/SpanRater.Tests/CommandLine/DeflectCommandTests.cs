@@ -46,7 +46,7 @@ public sealed class DeflectCommandTests : IDisposable
     {
         Run run = Run.Of("deflect", bridge.Folder, "--case", "DX");
         Assert.Equal(1, run.Status);
-        Assert.Contains("--case \"DX\": loads.csv has no such case; its cases are: DC, DW. Did you mean", run.Error, StringComparison.Ordinal);
+        Assert.Contains("--case \"DX\": the bridge has no such case; its cases are: DC, DW. Did you mean", run.Error, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -58,6 +58,23 @@ public sealed partial class DocumentsTests
         Assert.Contains("Quill Farm milk lorry", run.Output, StringComparison.Ordinal);
     }
 
+    // On the joints of Hollis Fork, whose names the table uses.
+    [Fact]
+    public void Formats_TableOfDeadLoadToCopy_IsTakenOffWithoutAWord()
+    {
+        using var disk = new BridgeOnDisk();
+        foreach (string file in (string[])["joints.csv", "members.csv", "bridge.toml"])
+        {
+            disk.Write(file, File.ReadAllText(Path.Combine(Repository.Sample("hollis-fork"), file)));
+        }
+
+        File.Delete(disk.PathOf("loads.csv"));
+        disk.Write("dead.csv", Block(Read("docs/formats.md"), "item,case"));
+        Run run = Run.Of("dead", disk.Folder);
+        Assert.Equal((0, ""), (run.Status, run.Error));
+        Assert.Contains("water main", run.Output, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("README.md")]
     [InlineData("docs/learning.md")]

@@ -10,9 +10,9 @@ public sealed class WorkedSolutionCommandTests : IDisposable
     public void Dispose() => disk.Dispose();
 
     [Theory]
-    [InlineData("What load? Give --case NAME, a case of loads.csv, or --unit-load JOINT, a load of 1 downward at that joint.")]
+    [InlineData("What load? Give --case NAME, a load case, or --unit-load JOINT, a load of 1 downward at that joint.")]
     [InlineData("--case and --unit-load: give one of the two, not both.", "--case", "DC", "--unit-load", "L1")]
-    [InlineData("--case \"dc\": loads.csv has no such case; its cases are: DC, DW. Did you mean \"DC\"?", "--case", "dc")]
+    [InlineData("--case \"dc\": the bridge has no such case; its cases are: DC, DW. Did you mean \"DC\"?", "--case", "dc")]
     [InlineData("--unit-load \"L9\": joints.csv has no such joint. Did you mean \"L8\"?", "--unit-load", "L9")]
     public void JointsAndSection_WrongLoad_SayWhatIsWrongAndTheMend(string expected, params string[] load)
     {

@@ -35,7 +35,7 @@ public class WordingTests
 
     public static TheoryData<Stamp, string> Stamps() => new()
     {
-        { new Stamp.NoWearingSurface(), "assumed: no wearing surface (loads.csv has no case DW)" },
+        { new Stamp.NoWearingSurface(), "assumed: no wearing surface (neither the take-off nor loads.csv has a case DW)" },
         { new Stamp.UnknownTruckTraffic(1.45), "assumed: truck traffic unknown (adtt is not given), so the live-load factor is 1.45" },
         { new Stamp.GivenCapacities(CapacityMeaning.FactoredResistance), "capacities are used as given in members.csv: resistance, condition and system factors are taken to be in them" },
         { new Stamp.GivenCapacities(CapacityMeaning.AllowableForce), "allowable forces are used as given in members.csv" },

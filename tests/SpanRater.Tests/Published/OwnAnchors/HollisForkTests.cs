@@ -48,6 +48,19 @@ public class HollisForkTests
         Assert.Equal(-16.38, RodAnchors.RollOnMains(Bridge, "U2L3", Type3.Train).Compression!.Force / Kip, Tolerance);
     }
 
+    // The overlay of 2 in × 13 ft 4 in × 144 pcf is 0.32 klf, half of it on one truss, 16 ft of it on the hip vertical.
+    [Fact]
+    public void TakeOff_OfTheHipVertical_HoldsTheOverlayWithAThird()
+    {
+        TakeOff takeOff = Bridge.DeadAccount!.TakeOff!;
+        double overlay = takeOff.JointWeights(DeadCase.WearingSurface, 0)[Bridge.Truss.FindJoint("L1")!.Value] / Kip;
+
+        Assert.Equal(2.0 / 12 * (13 + (4 / 12.0)) * 0.144 / 2 * 16, overlay, 1e-9);
+        Assert.Equal(2.56, overlay, Tolerance);
+        Assert.Equal(7.68, overlay + (takeOff.JointWeights(DeadCase.Components, 0)[Bridge.Truss.FindJoint("L1")!.Value] / Kip), Tolerance);
+        Assert.Equal(RodAnchors.Dead(Bridge, "L1U1"), overlay + 5.12, 1e-9);
+    }
+
     // 0.625 of the truck with 30 % impact.
     [Theory]
     [InlineData("L2U3", Sense.Tension, 8.39)]

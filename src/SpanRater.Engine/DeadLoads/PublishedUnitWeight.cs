@@ -1,0 +1,32 @@
+namespace SpanRater;
+
+/// <summary>The published unit weight of a material.</summary>
+/// <param name="Material">The word for it in a table.</param>
+/// <param name="Weight">Weight per volume [N/m³].</param>
+/// <param name="Source">Where it is from.</param>
+public sealed record PublishedUnitWeight(string Material, double Weight, string Source)
+{
+    /// <summary>One pound per cubic foot [N/m³].</summary>
+    public const double PoundPerCubicFoot = 4.4482216152605 / 0.028316846592;
+
+    private const string StandardSpecifications = "AASHTO Standard Specifications, 17th ed. (2002), 3.3.6, from memory";
+
+    /// <summary>Every material there is.</summary>
+    public static IReadOnlyList<PublishedUnitWeight> All { get; } =
+    [
+        Of("steel", 490, StandardSpecifications),
+        Of("concrete", 150, StandardSpecifications),
+        Of("timber", 50, "USDA Timber Bridges (1990), ch. 6"),
+        Of("rolled gravel", 140, StandardSpecifications),
+        Of("macadam", 140, StandardSpecifications),
+        Of("compacted earth", 120, StandardSpecifications),
+        Of("loose earth", 100, StandardSpecifications),
+    ];
+
+    /// <summary>The material of that name, or null.</summary>
+    /// <param name="material">Name, in any letter case.</param>
+    public static PublishedUnitWeight? Find(string material) =>
+        All.FirstOrDefault(u => string.Equals(u.Material, material, StringComparison.OrdinalIgnoreCase));
+
+    private static PublishedUnitWeight Of(string material, double pounds, string source) => new(material, pounds * PoundPerCubicFoot, source);
+}
