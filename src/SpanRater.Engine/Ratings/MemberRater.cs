@@ -66,7 +66,7 @@ public sealed class MemberRater
 
         if (bridge.Deck.TrussShare is { } share)
         {
-            stamps.Add(new Stamp.GivenShare(share));
+            stamps.Add(new Stamp.GivenShare(share, bridge.Deck.TrussShareReason));
         }
 
         if (bridge.Rating.Impact is { } impact)

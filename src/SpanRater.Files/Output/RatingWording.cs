@@ -77,7 +77,7 @@ public static class RatingWording
         Stamp.GivenCapacities { Meaning: CapacityMeaning.AllowableForce } => "allowable forces are used as given in members.csv",
         Stamp.GivenCapacities => "capacities are used as given in members.csv: resistance, condition and system factors are taken to be in them",
         Stamp.GivenImpact s => string.Create(CultureInfo.InvariantCulture, $"impact {s.Impact:0.00#} is given in bridge.toml and replaces the method's own"),
-        Stamp.GivenShare s => string.Create(CultureInfo.InvariantCulture, $"truss_share {s.Share:0.0##} is given in bridge.toml and replaces the lever rule; presence is taken to be in it"),
+        Stamp.GivenShare s => string.Create(CultureInfo.InvariantCulture, $"truss_share {s.Share:0.000#} is given in bridge.toml and replaces the lever rule{(s.Reason is null ? ", and no reason is given" : $": \"{s.Reason}\"")}; presence is taken to be in it"),
         Stamp.NearerToKerb s => $"{s.Vehicle} does not fit with the wheel-to-kerb distance asked for; {Length(s.WheelToKerb, units)} is used",
         Stamp.FewerAbreast s => $"the roadway has {s.Lanes} lanes, and only {s.Loaded} of {s.Vehicle} fit{(s.Loaded == 1 ? "s" : "")} abreast",
         Stamp.EmergencyAlone => "emergency vehicles are rated alone on the bridge",
