@@ -1,4 +1,3 @@
-using System.Globalization;
 using SpanRater.Files;
 
 namespace SpanRater.Pictures;
@@ -27,27 +26,39 @@ public static class CrossSectionPicture
             throw new ArgumentException("No vehicle has a share by the lever rule, so there is nothing to draw.", nameof(shares));
         }
 
-        var sheet = new Sheet(bridge.Name);
         string presence = method is null ? "no rating method is given, so no presence factor is applied" : $"presence factors of {method.Name}";
-        sheet.Paragraph("contents", $"Share of one truss by the lever rule, {presence}.");
-        if (bridge.Deck.TrussShare is { } given)
+        string? given = bridge.Deck.TrussShare is { } share
+            ? $"Not what is rated with: {RatingWording.Of(new Stamp.GivenShare(share, bridge.Deck.TrussShareReason), units)}. What the lever rule would give:"
+            : null;
+        return Of(bridge.Name, $"Share of one truss by the lever rule, {presence}.", given, bridge.Deck, [.. drawn.SelectMany(s => SectionsOf(bridge.Deck, s))], units);
+    }
+
+    /// <summary>Draws cross-sections one below the other.</summary>
+    /// <param name="title">Title, such as the bridge's name.</param>
+    /// <param name="contents">What they show.</param>
+    /// <param name="warning">What must not be overlooked; null for nothing.</param>
+    /// <param name="deck">The deck; its truss spacing and roadway must be given.</param>
+    /// <param name="sections">The cross-sections.</param>
+    /// <param name="units">Units shown.</param>
+    public static Picture Of(string title, string contents, string? warning, Deck deck, IReadOnlyList<CrossSection> sections, DisplayUnits units)
+    {
+        ArgumentNullException.ThrowIfNull(deck);
+        ArgumentNullException.ThrowIfNull(sections);
+        ArgumentNullException.ThrowIfNull(units);
+        var sheet = new Sheet(title);
+        sheet.Paragraph("contents", contents);
+        if (warning is not null)
         {
-            string stamp = RatingWording.Of(new Stamp.GivenShare(given, bridge.Deck.TrussShareReason), units);
-            sheet.Paragraph("given", $"Not what is rated with: {stamp}. What the lever rule would give:", Sheet.TextSize, Ink.Alarm);
+            sheet.Paragraph("warning", warning, Sheet.TextSize, Ink.Alarm);
         }
 
-        foreach (VehicleShares group in drawn)
+        foreach (CrossSection section in sections)
         {
-            var found = (ShareOutcome.Found)group.Outcome;
-            foreach (int truss in found.Alike ? (int[])[0] : [0, 1])
-            {
-                LateralShare counts = truss == 0 ? found.Left : found.Right;
-                double lever = VehicleShares.WithoutPresence(counts, bridge.Deck.TrussSpacing!.Value);
-                sheet.Space(10);
-                sheet.Paragraph("section", Heading(bridge.Deck, group, truss, found.Alike, counts), 17, Ink.Black);
-                sheet.Place(Of(bridge.Deck, new CrossSection(truss, counts.Wheels, [], "", $"R = {Share(lever)} P"), units));
-                sheet.Paragraph("sum", Sum(bridge.Deck, group, counts, lever), Sheet.TextSize, Ink.Black);
-            }
+            sheet.Space(12);
+            sheet.Paragraph("section", section.Heading, 17, Ink.Black);
+            sheet.Space(8);
+            sheet.Place(new CrossSectionDrawing(deck, section, units).Draw());
+            sheet.Paragraph("sum", section.Sum, Sheet.TextSize, Ink.Black);
         }
 
         sheet.Space(8);
@@ -56,31 +67,30 @@ public static class CrossSectionPicture
         return sheet.ToPicture();
     }
 
-    /// <summary>Draws one cross-section alone.</summary>
-    /// <param name="deck">The deck; its truss spacing and roadway must be given.</param>
-    /// <param name="section">What stands on it.</param>
-    /// <param name="units">Units shown.</param>
-    public static Drawing Of(Deck deck, CrossSection section, DisplayUnits units)
+    private static IEnumerable<CrossSection> SectionsOf(Deck deck, VehicleShares group)
     {
-        ArgumentNullException.ThrowIfNull(deck);
-        ArgumentNullException.ThrowIfNull(section);
-        ArgumentNullException.ThrowIfNull(units);
-        return new CrossSectionDrawing(deck, section, units).Draw();
+        var found = (ShareOutcome.Found)group.Outcome;
+        foreach (int truss in found.Alike ? (int[])[0] : [0, 1])
+        {
+            LateralShare counts = truss == 0 ? found.Left : found.Right;
+            string reaction = $"R = {Share(VehicleShares.WithoutPresence(counts, deck.TrussSpacing!.Value))} P";
+            yield return new CrossSection(truss, Heading(deck, group, truss, found.Alike, counts), counts.Wheels, [], "", reaction, Sum(deck, group, counts));
+        }
     }
 
     private static string Heading(Deck deck, VehicleShares group, int truss, bool alike, LateralShare counts)
     {
         string name = deck.TrussNames[truss];
-        string which = alike ? $"The {name} truss considered; the {deck.TrussNames[1]} truss carries the same, mirrored" : $"The {name} truss considered";
-        string many = counts.Lanes == 1 ? "one vehicle" : string.Create(CultureInfo.InvariantCulture, $"{counts.Lanes} vehicles abreast");
-        string most = group.MostLanes is null ? "" : " (its class crosses alone)";
-        return $"{which}. {many[..1].ToUpperInvariant()}{many[1..]}{most}: {string.Join(", ", group.Vehicles.Select(v => v.Name))}.";
+        string which = alike ? $"The {name} truss is considered; the {deck.TrussNames[1]} truss carries the same, mirrored" : $"The {name} truss is considered";
+        string many = counts.Lanes == 1 ? group.MostLanes == 1 ? "one vehicle, whose class crosses alone" : "one vehicle counts" : $"{ShareWording.Count(counts.Lanes)} vehicles abreast count";
+        return $"{string.Join(", ", group.Vehicles.Select(v => v.Name))}: {many}. {which}.";
     }
 
-    private static string Sum(Deck deck, VehicleShares group, LateralShare counts, double lever)
+    private static string Sum(Deck deck, VehicleShares group, LateralShare counts)
     {
         double spacing = deck.TrussSpacing!.Value;
-        string sum = $"R = ½ P × ({string.Join(" + ", counts.Wheels.Select(w => Share((spacing - w) / spacing)))}) = {Share(lever)} P";
+        string lever = Share(VehicleShares.WithoutPresence(counts, spacing));
+        string sum = $"R = ½ P × ({string.Join(" + ", counts.Wheels.Select(w => Share((spacing - w) / spacing)))}) = {lever} P";
         return group.HasPresence
             ? $"{sum}; times the presence factor {ResultTable.Figure(counts.Presence, 2)}: share {Share(counts.Value)}."
             : $"{sum}: share {Share(counts.Value)}, without a presence factor.";

@@ -46,19 +46,21 @@ public static class ShareWording
     internal static string Abreast(Deck deck, RatingMethod? method, VehicleShares group, DisplayUnits units)
     {
         int lanes = Math.Min(LeverRule.LanesOn(deck.Roadway!.Value), group.MostLanes ?? int.MaxValue), fit = LeverRule.MostAbreast(deck, group.Gauge);
-        string most = group.MostLanes is { } m
-            ? $"A vehicle of {Classes(group)} is taken {(m == 1 ? "alone on the bridge" : $"in at most {Count(m)} lanes")}"
-            : $"As many lanes as there are may be loaded at once: {Count(lanes)}";
-        string fits = fit < lanes ? $", and no more than {Count(fit)} fit{(fit == 1 ? "s" : "")} abreast" : $"; {Count(fit)} would fit abreast";
+        string many = group.MostLanes is { } most
+            ? $"A vehicle of {Classes(group)} is taken {(most == 1 ? "alone on the bridge" : $"in at most {Count(most)} lanes")}"
+            : lanes == 1 ? "There is one lane, so one vehicle at a time"
+            : fit < lanes ? $"There are {Count(lanes)} lanes, and no more than {Count(fit)} fit{(fit == 1 ? "s" : "")} abreast"
+            : $"Up to {Count(lanes)} abreast, one in each lane";
         string presence = method is not null && !group.HasPresence ? " No presence factor is applied to it." : "";
-        return $"Wheel lines {Length(group.Gauge, units)} apart. {most}{fits}.{presence}";
+        return $"Wheel lines {Length(group.Gauge, units)} apart. {many}.{presence}";
     }
 
     /// <summary>Where the vehicles of an arrangement stand.</summary>
-    internal static string Stands(LateralShare share, DisplayUnits units)
+    internal static string Stands(LateralShare share, Deck deck, DisplayUnits units)
     {
+        string nearer = share.WheelToKerb < deck.WheelToKerb ? $", since {(share.Lanes == 1 ? "it does" : "they do")} not fit with {Plain(deck.WheelToKerb, units)} {units.Symbol(Quantity.Length)}" : "";
         string many = share.Lanes == 1 ? "One vehicle" : $"{Capital(Count(share.Lanes))} abreast";
-        return $"{many}: wheel lines at {string.Join(", ", share.Wheels.Select(w => Plain(w, units)))} {units.Symbol(Quantity.Length)} from the truss, the nearest {Plain(share.WheelToKerb, units)} {units.Symbol(Quantity.Length)} from the kerb.";
+        return $"{many}: wheel lines at {string.Join(", ", share.Wheels.Select(w => Plain(w, units)))} {units.Symbol(Quantity.Length)} from the truss, the nearest {Plain(share.WheelToKerb, units)} {units.Symbol(Quantity.Length)} from the kerb{nearer}.";
     }
 
     /// <summary>The lever rule for an arrangement, and its presence factor.</summary>
@@ -99,7 +101,9 @@ public static class ShareWording
 
     private static string Capital(string word) => $"{char.ToUpperInvariant(word[0])}{word[1..]}";
 
-    private static string Count(int count) => count switch
+    /// <summary>A number of lanes or vehicles in words.</summary>
+    /// <param name="count">The number.</param>
+    public static string Count(int count) => count switch
     {
         1 => "one",
         2 => "two",

@@ -10,7 +10,7 @@ internal sealed class CrossSectionDrawing
 {
     private const double Margin = 132;
     private const double Size = 14;
-    private const double PostTop = 200;
+    private const double PostTop = 214;
     private const double DeckDepth = 12;
     private const double BeamFoot = -46;
     private const double KerbRow = -138;
@@ -55,8 +55,8 @@ internal sealed class CrossSectionDrawing
     public Drawing Draw()
     {
         Guides();
-        Trusses();
         Floor();
+        Trusses();
         Centre();
         foreach (LateralStrip strip in section.Strips)
         {
@@ -89,6 +89,9 @@ internal sealed class CrossSectionDrawing
     private void Line(string shows, DrawingPoint from, DrawingPoint to, Ink ink, double weight, Dash dash = Dash.Solid) =>
         parts.Add(new Stroke(shows, [from, to], ink, weight, dash));
 
+    // A deck that reaches beyond its trusses lies on top of them.
+    private bool Overhangs => Math.Min(leftKerb + (spacing / 2), (spacing / 2) - rightKerb) * scale < 5;
+
     private void Guides()
     {
         foreach (double wheel in section.Wheels)
@@ -114,7 +117,12 @@ internal sealed class CrossSectionDrawing
             double x = (t - 0.5) * spacing, half = Sheet.InnerWidth / 2;
             bool considered = t == section.Truss;
             string shows = $"truss {t}";
-            DrawingPoint[] post = Rectangle(x, BeamFoot, x, PostTop, 5);
+            DrawingPoint[] post = Rectangle(x, BeamFoot, x, Overhangs ? -DeckDepth : PostTop, 5);
+            if (Overhangs)
+            {
+                Line(shows, At(x, 0), At(x, PostTop), considered ? Ink.Black : Ink.Grey, 1, Dash.DashDot);
+            }
+
             parts.Add(new Area(shows, post, considered ? Ink.Black : Ink.Paper));
             parts.Add(new Stroke(shows, post, considered ? Ink.Black : Ink.Grey, 1.6, Closed: true));
             for (int line = 0; line < names[t].Count; line++)
@@ -149,7 +157,7 @@ internal sealed class CrossSectionDrawing
 
     private void Centre()
     {
-        const double Head = 168;
+        const double Head = 182;
         double offset = deck.RoadwayOffset;
         Line("roadway centre", At(offset, 2), At(offset, Head), Ink.Grey, 1.2, Dash.DashDot);
         string words = "centre of the roadway, in the middle between the trusses";
@@ -183,8 +191,15 @@ internal sealed class CrossSectionDrawing
         {
             parts.Add(new Area("wheel", Rectangle(x, 0, x, 40, 7), Ink.Black));
             Arrow("wheel load", x, 132, 42, Ink.Black, 2.4);
-            parts.Add(new Text("wheel load", At(x, 144), "½ P", Size, Ink.Black, OnPaper: true));
+            parts.Add(new Text("wheel load", At(x + Clear("½ P", x), 144), "½ P", Size, Ink.Black, OnPaper: true));
         }
+    }
+
+    // How far a text at a post moves toward the middle, so that it does not overprint the post [m].
+    private double Clear(string words, double x)
+    {
+        double over = (Lettering.Width(words, Size) / 2) + 10 - (((spacing / 2) - Math.Abs(x)) * scale);
+        return over > 0 ? -Math.Sign(x) * over / scale : 0;
     }
 
     private void Block(LateralStrip strip)
@@ -252,10 +267,10 @@ internal sealed class CrossSectionDrawing
         {
             double x = From(distance);
             Slash("from truss", x, TrussRow);
-            Write("from truss", Figures.Length(distance, units), x, [TrussRow - 14, TrussRow - 30]);
+            Write("from truss", Figures.Length(distance, units), x, [TrussRow - 14, TrussRow - 31]);
         }
 
-        parts.Add(new Text("from truss", At(0, TrussRow - 48), $"from the {Considered} truss, which is the open circle", Size - 1, Ink.Grey, OnPaper: true));
+        parts.Add(new Text("from truss", At(0, TrussRow - 48), $"distances from the {Considered} truss (open circle)", Size - 1, Ink.Grey, OnPaper: true));
     }
 
     private void LeverLine()
@@ -271,7 +286,7 @@ internal sealed class CrossSectionDrawing
             double part = (spacing - distance) / spacing, x = From(distance);
             Line("lever rule", At(x, LineFoot), At(x, LineFoot + (part * LineHeight)), Ink.Black, 1.4);
             parts.Add(new Mark("part", At(x, LineFoot + (part * LineHeight)), MarkShape.Circle, 7, Ink.Black, Filled: true));
-            Write("part", Figures.Plain(Math.Round(part, 3)), x, [LineFoot + (part * LineHeight) + 15, LineFoot + (part * LineHeight) + 31]);
+            Write("part", ResultTable.Figure(part, 3), x, [LineFoot + (part * LineHeight) + 15, LineFoot + (part * LineHeight) + 35]);
         }
 
         parts.Add(new Text("lever rule", At(0, LineFoot - 15), $"part of a load that goes to the {Considered} truss", Size - 1, Ink.Grey, OnPaper: true));

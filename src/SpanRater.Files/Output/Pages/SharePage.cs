@@ -103,7 +103,7 @@ public static class SharePage
             yield return new ResultBlock.Heading(found.Alike ? $"Either truss, by distances from the {deck.TrussNames[0]} one" : $"The {deck.TrussNames[truss]} truss", 3);
             foreach (LateralShare share in tried)
             {
-                yield return new ResultBlock.Paragraph(ShareWording.Stands(share, units));
+                yield return new ResultBlock.Paragraph(ShareWording.Stands(share, deck, units));
                 foreach (ResultBlock.Equation equation in ShareWording.Equations(share, deck.TrussSpacing!.Value, group.HasPresence, units))
                 {
                     yield return equation;
