@@ -5,9 +5,11 @@ namespace SpanRater.Pictures;
 /// <summary>Cross-sections that prove the share of one truss: the load where it counts, its distances, and the lever rule.</summary>
 public static class CrossSectionPicture
 {
-    private const string Signs =
-        "Seen along the span, the left truss at the left. Widths are to scale, heights are not. P is one whole vehicle; each of its two wheel lines carries half. "
-        + "The floorbeam is taken to span simply between the trusses, so that the reaction R follows from moments about the other truss (triangle); the sloping line gives the part of a load that goes to the truss considered.";
+    private const string Seen = "Seen along the span, the left truss at the left. Widths are to scale, heights are not.";
+    private const string Wheels = " P is one whole vehicle; each of its two wheel lines carries half.";
+    private const string Strips = " The load of a hatched strip acts at its middle.";
+    private const string Rule =
+        " The floorbeam is taken to span simply between the trusses, so that the reaction R follows from moments about the other truss (triangle); the sloping line gives the part of a load that goes to the truss considered.";
 
     /// <summary>Draws, for each group of vehicles, the arrangement that counts; for each truss apart where they differ.</summary>
     /// <param name="bridge">The bridge.</param>
@@ -62,7 +64,7 @@ public static class CrossSectionPicture
         }
 
         sheet.Space(8);
-        sheet.Paragraph("signs", Signs, 14);
+        sheet.Paragraph("signs", $"{Seen}{(sections.Any(s => s.Wheels.Count > 0) ? Wheels : "")}{(sections.Any(s => s.Strips.Count > 0) ? Strips : "")}{Rule}", 14);
         sheet.Paragraph("caution", Words.Caution, 14);
         return sheet.ToPicture();
     }
