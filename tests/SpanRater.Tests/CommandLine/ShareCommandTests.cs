@@ -248,6 +248,7 @@ public sealed partial class ShareCommandTests : IDisposable
         Run run = Run.Of("share", bridge.Folder);
 
         Assert.Equal(0, run.Status);
+        Assert.Contains("presence is taken to be in it. The lever rule gives no share beside it.", run.Output, StringComparison.Ordinal);
         Assert.Contains("No share by the lever rule:\n  - Type 3: no lateral share: truss_spacing and roadway are missing", run.Output, StringComparison.Ordinal);
     }
 

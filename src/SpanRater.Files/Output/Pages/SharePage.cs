@@ -31,7 +31,7 @@ public static class SharePage
             .. shares.SelectMany(s => s.Vehicles.Select(v => (v.Name, Why: ShareWording.WhyNone(s.Outcome, units)))).Where(s => s.Why is not null).Select(s => $"{s.Name}: {s.Why}"),
             .. loadings.Select(l => $"{l}: a loading, more than one train: ask for one of its vehicles with --vehicle"),
         ];
-        string[] notes = [.. Notes(deck, method, units)];
+        string[] notes = [.. Notes(deck, method, found.Length > 0, units)];
         var blocks = new List<ResultBlock> { new ResultBlock.Heading($"{bridge.Name}: share of one truss") };
         blocks.AddRange(notes.Select(n => new ResultBlock.Paragraph($"{n}.", Strong: true)));
         if (found.Length > 0)
@@ -63,11 +63,11 @@ public static class SharePage
             IsAnswer: found.Length > 0 || deck.TrussShare is not null);
     }
 
-    private static IEnumerable<string> Notes(Deck deck, RatingMethod? method, DisplayUnits units)
+    private static IEnumerable<string> Notes(Deck deck, RatingMethod? method, bool hasLeverRule, DisplayUnits units)
     {
         if (deck.TrussShare is { } given)
         {
-            yield return $"{RatingWording.Of(new Stamp.GivenShare(given, deck.TrussShareReason), units)}. What follows is what the lever rule would give, and nothing is rated with it";
+            yield return $"{RatingWording.Of(new Stamp.GivenShare(given, deck.TrussShareReason), units)}. {(hasLeverRule ? "What follows is what the lever rule would give, and nothing is rated with it" : "The lever rule gives no share beside it")}";
         }
 
         if (method is null)
