@@ -60,6 +60,7 @@ public static class CommandLineProgram
         root.Add(RollCommand.Make(surroundings));
         root.Add(RateCommand.Make(surroundings));
         root.Add(ExplainCommand.Make(surroundings));
+        root.Add(ShareCommand.Make(surroundings));
         root.Add(PostCommand.Make(surroundings));
         root.Add(DeflectCommand.Make(surroundings));
         root.Add(FrequencyCommand.Make(surroundings));

@@ -23,4 +23,7 @@ public sealed record Deck
 
     /// <summary>Share of one vehicle that one truss carries, presence factor included; null for the lever rule [-].</summary>
     public double? TrussShare { get; init; }
+
+    /// <summary>Why the share was given and the lever rule is not used; null where no reason is given.</summary>
+    public string? TrussShareReason { get; init; }
 }

@@ -22,7 +22,7 @@ internal sealed class RatingStamps(Bridge bridge, RatingMethod method)
 
         if (bridge.Deck.TrussShare is { } share)
         {
-            stamps.Add(new Stamp.GivenShare(share));
+            stamps.Add(new Stamp.GivenShare(share, bridge.Deck.TrussShareReason));
         }
 
         AddImpact(vehicles);

@@ -36,7 +36,8 @@ public abstract record Stamp
 
     /// <summary>The share of a truss was given and replaces the lever rule.</summary>
     /// <param name="Share">The share [-].</param>
-    public sealed record GivenShare(double Share) : Stamp;
+    /// <param name="Reason">Why it was given; null where no reason is given.</param>
+    public sealed record GivenShare(double Share, string? Reason) : Stamp;
 
     /// <summary>A vehicle stands nearer to the kerb than asked, since it does not fit otherwise.</summary>
     /// <param name="Vehicle">The vehicle.</param>

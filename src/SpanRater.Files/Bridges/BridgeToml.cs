@@ -59,7 +59,17 @@ internal sealed record BridgeToml(string Name, int? Built, Deck Deck, RatingSett
             RoadwayOffset = section.Quantity("roadway_offset", Quantity.Length) ?? 0,
             WheelToKerb = section.Quantity("wheel_to_kerb", Quantity.Length) ?? deck.WheelToKerb,
             TrussShare = section.Number("truss_share", 0.001, 10, "write the share of one vehicle that one truss carries, such as 0.75; a percentage is divided by 100."),
+            TrussShareReason = section.Text("truss_share_reason") is { } reason ? string.Join(' ', reason.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)) : null,
         };
+        if (section.Has("truss_share_reason") && !section.Has("truss_share"))
+        {
+            findings.Error(section.PlaceOf("truss_share_reason"), "truss_share_reason is given without truss_share: write the share that it speaks of, such as truss_share = 0.75, or remove the reason.");
+        }
+        else if (deck.TrussShare is not null && !section.Has("truss_share_reason"))
+        {
+            findings.Warning(section.PlaceOf("truss_share"), "truss_share replaces the lever rule, and no reason is given: write who found it and how, truss_share_reason = \"…\".");
+        }
+
         if (deck.WheelToKerb < 0)
         {
             findings.Error(section.PlaceOf("wheel_to_kerb"), "wheel_to_kerb must not be below zero.");

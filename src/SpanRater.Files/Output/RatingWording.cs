@@ -80,7 +80,7 @@ public static class RatingWording
         Stamp.CrawlSpeed s => $"assumed: every vehicle crosses at crawl speed, at most 10 mph, so that none takes impact (crawl_speed in bridge.toml: \"{s.Enforced}\"). This holds only where it is enforced",
         Stamp.RidingSurfaceCounts s => string.Create(CultureInfo.InvariantCulture, $"riding surface as given in bridge.toml ({Words.Of(s.Surface)}): impact {s.Impact:0.00} on chords, end posts and diagonals of decks over 40 ft, for vehicles other than design loads; all other members keep the method's own"),
         Stamp.NoImpactOnTimber => "no impact on members of timber",
-        Stamp.GivenShare s => string.Create(CultureInfo.InvariantCulture, $"truss_share {s.Share:0.0##} is given in bridge.toml and replaces the lever rule; presence is taken to be in it"),
+        Stamp.GivenShare s => string.Create(CultureInfo.InvariantCulture, $"truss_share {s.Share:0.000#} is given in bridge.toml and replaces the lever rule{(s.Reason is null ? ", and no reason is given" : $": \"{s.Reason}\"")}; presence is taken to be in it"),
         Stamp.NearerToKerb s => $"{s.Vehicle} does not fit with the wheel-to-kerb distance asked for; {Length(s.WheelToKerb, units)} is used",
         Stamp.FewerAbreast s => $"the roadway has {s.Lanes} lanes, and only {s.Loaded} of {s.Vehicle} fit{(s.Loaded == 1 ? "s" : "")} abreast",
         Stamp.EmergencyAlone => "emergency vehicles are rated alone on the bridge",

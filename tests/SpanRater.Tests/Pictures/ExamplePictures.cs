@@ -9,6 +9,8 @@ internal static class ExamplePictures
 {
     public const string LongName = "The Old Bridge over the River Something at the Crossing near Upper Long Village";
 
+    private const double Foot = 0.3048;
+
     private static readonly Dictionary<string, Func<Picture>> Makers = new()
     {
         ["elevation Warren"] = () => ElevationPicture.Of("Tansy Weir footbridge", ExampleBridges.Warren(), DisplayUnits.Si),
@@ -45,6 +47,16 @@ internal static class ExamplePictures
         ["roll Warren"] = () => Roll(ExampleBridges.Warren(), ExampleBridges.Mower, "U1L2", DisplayUnits.Si),
         ["roll K-truss"] = () => Roll(ExampleBridges.KTruss(), ExampleBridges.Type3, null, DisplayUnits.Us),
         ["roll long names"] = () => Roll(LongNames(), ExampleBridges.Type3, "member-30-xy", DisplayUnits.Us),
+        ["cross-section two abreast"] = () => CrossSectionOf(22, 20, 0),
+        ["cross-section off centre"] = () => CrossSectionOf(25, 19, 1.5),
+        ["cross-section with a wheel under a centre line"] = () => CrossSectionOf(22, 16, -1.5),
+        ["cross-section three of four lanes"] = () => CrossSectionOf(50, 48, 0),
+        ["cross-section many lanes"] = () => CrossSectionOf(122, 120, 0),
+        ["cross-section over the trusses"] = () => CrossSectionOf(22, 26, 0),
+        ["cross-section narrow"] = () => CrossSectionOf(9, 8, 0),
+        ["cross-section share given"] = () => CrossSectionOf(22, 20, 0, share: 0.7),
+        ["cross-section long names"] = () => CrossSectionOf(22, 20, 0.25, LongName),
+        ["cross-section strips"] = Strips,
         ["rating Warren"] = () => RatingPicture.Of(ExampleBridges.RatedWarren("L1U1"), DisplayUnits.Si),
         ["rating K-truss"] = () => RatingPicture.Of(ExampleBridges.RatedKTruss("M2L2", "U3U4"), DisplayUnits.Us),
         ["rating long names"] = () => RatingPicture.Of(
@@ -61,6 +73,33 @@ internal static class ExamplePictures
     {
         Truss truss = ExampleBridges.KTruss();
         return ExampleBridges.Made(truss.Joints, [.. truss.Members.Select((member, m) => member with { Name = $"member-{m:00}-xy" })]);
+    }
+
+    public static Deck DeckOf(double spacing, double roadway, double offset) => new()
+    {
+        TrussSpacing = spacing * Foot,
+        Roadway = roadway * Foot,
+        RoadwayOffset = offset * Foot,
+        TrussNames = ["north", "south"],
+    };
+
+    /// <summary>Type 3 across a deck, in feet, by LRFR.</summary>
+    public static Picture CrossSectionOf(double spacing, double roadway, double offset, string? name = null, double? share = null)
+    {
+        Deck deck = DeckOf(spacing, roadway, offset) with { TrussShare = share };
+        deck = name is null ? deck : deck with { TrussNames = [name, $"{name}, other side"] };
+        var bridge = new Bridge(name ?? "Cross-section", null, ExampleBridges.KTruss(), deck, new RatingSettings(), [], []);
+        RatingMethod method = RatingMethod.All[0];
+        return CrossSectionPicture.Of(bridge, method, VehicleShares.Of(deck, [ExampleBridges.Type3 with { Name = name ?? "Type 3" }], method), DisplayUnits.Us);
+    }
+
+    /// <summary>The lane loads of two lanes.</summary>
+    public static Picture Strips()
+    {
+        Deck deck = DeckOf(22, 20, 0);
+        var share = (ShareOutcome.Found)LeverRule.LaneShare(deck, null, _ => 1);
+        return CrossSectionPicture.Of(
+            "Strips", "Lane loads on two lanes.", null, deck, [new CrossSection(0, "Two lanes.", [], share.OnLeft[1].Strips, "lane load", "R = 1.000 w", "R = w × (0.727 + 0.273) = 1.000 w.")], DisplayUnits.Us);
     }
 
     private static Picture Influence(Truss truss, string effect, DisplayUnits units) =>

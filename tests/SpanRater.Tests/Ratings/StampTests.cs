@@ -8,7 +8,7 @@ public class StampTests
     [Fact]
     public void Stamps_LegalTruckOnScantInput_NameEveryAssumption() =>
         Assert.Equal(
-            [new Stamp.NoWearingSurface(), new Stamp.GivenCapacities(CapacityMeaning.FactoredResistance), new Stamp.GivenShare(1), new Stamp.UnknownTruckTraffic(1.45)],
+            [new Stamp.NoWearingSurface(), new Stamp.GivenCapacities(CapacityMeaning.FactoredResistance), new Stamp.GivenShare(1, null), new Stamp.UnknownTruckTraffic(1.45)],
             Rate(Of(40), "LRFR", OneAxle(VehicleClass.Legal)).Stamps);
 
     [Fact]
