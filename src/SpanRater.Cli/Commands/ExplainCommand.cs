@@ -9,7 +9,7 @@ internal static class ExplainCommand
 {
     public static Command Make(Surroundings surroundings)
     {
-        var command = new BridgeCommand(surroundings, "explain", "Open the rating factors of one member under one vehicle down to what was given. " + Words.Caution, draws: false);
+        var command = new BridgeCommand(surroundings, "explain", "Open the rating factors of one member under one vehicle down to what was given. " + Words.Caution, draws: false, showsEveryTruss: true);
         Option<string?> member = command.MemberOption("The member.");
         member.Required = true;
         var vehicle = new Option<string>("--vehicle") { Description = "The vehicle, by its name in a catalogue.", HelpName = "NAME", Required = true };

@@ -8,7 +8,7 @@ internal static class PostCommand
 {
     public static Command Make(Surroundings surroundings)
     {
-        var command = new BridgeCommand(surroundings, "post", "Posting review: the safe load of each legal type and emergency vehicle, in whole US tons. " + Words.Caution, draws: false);
+        var command = new BridgeCommand(surroundings, "post", "Posting review: the safe load of each legal type and emergency vehicle, in whole US tons. " + Words.Caution, draws: false, showsEveryTruss: true);
         var level = new Option<string?>("--level") { Description = "The rating of legal types that counts, LFR and ASR. Unset: operating.", HelpName = "inventory|operating" };
         level.AcceptOnlyFromAmong("inventory", "operating");
         return command.With([level], pageTellsWarnings: false, (parsed, reading, units, answer) =>

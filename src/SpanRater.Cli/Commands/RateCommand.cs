@@ -9,7 +9,7 @@ internal static class RateCommand
 {
     public static Command Make(Surroundings surroundings)
     {
-        var command = new BridgeCommand(surroundings, "rate", "Rating factors of each member for each vehicle, the governing one first. " + Words.Caution, draws: true);
+        var command = new BridgeCommand(surroundings, "rate", "Rating factors of each member for each vehicle, the governing one first. " + Words.Caution, draws: true, showsEveryTruss: true);
         var all = new Option<bool>("--all") { Description = "Print every row, not the lowest of each member and sense alone." };
         return command.With([all], pageTellsWarnings: false, (parsed, reading, units, answer) =>
         {

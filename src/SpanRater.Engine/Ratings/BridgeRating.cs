@@ -13,12 +13,13 @@ public sealed class BridgeRating
         RatingMethod method,
         IReadOnlyList<RatingRow> rows,
         IReadOnlyList<Stamp> stamps,
-        TrussCrossing crossing)
+        IReadOnlyList<TrussCrossing> crossings)
     {
         Bridge = bridge;
         Method = method;
         Stamps = stamps;
-        Crossing = crossing;
+        Crossing = crossings[0];
+        Residual = crossings.Max(c => c.Residual);
 
         othersRated = rows.Any(r => HasFactor(r) && r.Level.Governance == Governance.Governs);
 
@@ -41,8 +42,11 @@ public sealed class BridgeRating
     /// <summary>What was assumed.</summary>
     public IReadOnlyList<Stamp> Stamps { get; }
 
-    /// <summary>The truss with its dead load on.</summary>
+    /// <summary>The truss with its dead load on; where the trusses differ, the left one.</summary>
     public TrussCrossing Crossing { get; }
+
+    /// <summary>Largest residual of all solutions used, of both trusses [-].</summary>
+    public double Residual { get; }
 
     /// <summary>The row that governs; null where nothing is rated, and while a vehicle is withheld.</summary>
     public RatingRow? Governing { get; }

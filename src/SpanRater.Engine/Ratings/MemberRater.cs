@@ -10,16 +10,16 @@ public sealed class MemberRater
     private readonly Bridge bridge;
     private readonly RatingMethod method;
     private readonly DeadFactors deadFactors;
-    private readonly TrussCrossing crossing;
+    private readonly TrussCrossing[] crossings;
     private readonly ImpactPolicy impact;
     private readonly RatingStamps stamps;
     private readonly List<RatingRow> rows = [];
 
-    private MemberRater(Bridge bridge, RatingMethod method, TrussCrossing crossing)
+    private MemberRater(Bridge bridge, RatingMethod method, TrussCrossing[] crossings)
     {
         this.bridge = bridge;
         this.method = method;
-        this.crossing = crossing;
+        this.crossings = crossings;
         deadFactors = method.DeadFactorsWith(bridge.Rating);
         impact = new ImpactPolicy(method, bridge.Rating, bridge.Truss.Stations[^1] - bridge.Truss.Stations[0]);
         stamps = new RatingStamps(bridge, method);
@@ -40,20 +40,27 @@ public sealed class MemberRater
             throw new ArgumentException($"A bridge is rated with its dead load, case {Bridge.ComponentsCase}; it has none.", nameof(bridge));
         }
 
-        if (!TrussCrossing.Of(bridge).TryGet(out TrussCrossing? crossing, out Refusal? refusal))
+        // One truss stands for both where their dead loads are alike.
+        var crossings = new List<TrussCrossing>();
+        foreach (Bridge ofTruss in bridge.RightCases is null ? [bridge] : (Bridge[])[bridge.OfTruss(0), bridge.OfTruss(1)])
         {
-            return refusal;
+            if (!TrussCrossing.Of(ofTruss).TryGet(out TrussCrossing? crossing, out Refusal? refusal))
+            {
+                return refusal;
+            }
+
+            crossings.Add(crossing);
         }
 
-        var rater = new MemberRater(bridge, method, crossing);
-        rater.stamps.AddForBridge(vehicles, crossing.WearingSurface is not null);
+        var rater = new MemberRater(bridge, method, [.. crossings]);
+        rater.stamps.AddForBridge(vehicles, crossings.TrueForAll(c => c.WearingSurface is not null));
         foreach (LiveLoad vehicle in vehicles)
         {
             rater.Rate(vehicle);
         }
 
         rater.RateBesideLegalVehicles(vehicles);
-        return new BridgeRating(bridge, method, rater.rows, rater.stamps.All, crossing);
+        return new BridgeRating(bridge, method, rater.rows, rater.stamps.All, crossings);
     }
 
     private void Rate(LiveLoad load)
@@ -76,24 +83,35 @@ public sealed class MemberRater
             stamps.AddForShares(vehicle, gauge, method.RuleOf(load.Class), shares);
         }
 
-        if (crossing is RodCrossing rods)
+        if (crossings[0] is RodCrossing)
         {
-            RateWithRods(load, rods, shared);
+            RateWithRods(load, shared);
             return;
         }
 
-        foreach ((string? name, int truss) in Trusses(shared.Alike))
+        foreach (int? truss in Trusses(shared.Alike))
         {
-            RateTruss(load, name, null, row => Rated(WithEffect(row, shared.MostOn(truss, row.Member, crossing.Lines.Members[row.MemberIndex].Line, row.Sense))));
+            TrussCrossing crossing = CrossingOf(truss);
+            RateTruss(load, truss, null, row => Rated(WithEffect(row, shared.MostOn(truss ?? 0, row.Member, crossing.Lines.Members[row.MemberIndex].Line, row.Sense))));
         }
     }
 
-    private (string? Name, int Truss)[] Trusses(bool alike) => alike ? [(null, 0)] : [(bridge.Deck.TrussNames[0], 0), (bridge.Deck.TrussNames[1], 1)];
+    // Null where what holds for one truss holds for both.
+    private int?[] Trusses(bool alike) =>
+        bridge.OnlyTruss is { } only ? [only] : alike && crossings.Length == 1 ? [null] : [0, 1];
 
-    private void RateAlike(LiveLoad load, NotRatedReason reason) => RateTruss(load, null, reason, row => Rated(WithEffect(row, null)));
+    private TrussCrossing CrossingOf(int? truss) => crossings.Length == 1 ? crossings[0] : crossings[truss ?? 0];
+
+    private void RateAlike(LiveLoad load, NotRatedReason reason)
+    {
+        foreach (int? truss in Trusses(alike: true))
+        {
+            RateTruss(load, truss, reason, row => Rated(WithEffect(row, null)));
+        }
+    }
 
     // A vehicle that no set of rods carries at one level or on one truss is withheld at all of them.
-    private void RateWithRods(LiveLoad load, RodCrossing rods, SharedLiveLoad shared)
+    private void RateWithRods(LiveLoad load, SharedLiveLoad shared)
     {
         if (TrainOf(load) is not { } vehicle)
         {
@@ -101,32 +119,37 @@ public sealed class MemberRater
             return;
         }
 
-        if (!rods.PlanOf(vehicle).TryGet(out KinkedPlan? plan, out _))
+        ShareOutcome.Found shares = shared.VehicleShares.Single().Shares;
+        var onTrusses = new List<(int? Truss, LateralShare Share, RodRater Rater)>();
+        foreach (int? truss in Trusses(shared.Alike))
         {
-            RateAlike(load, new NotRatedReason.RelievingAxlesWithRods(vehicle.Name));
-            return;
+            var rods = (RodCrossing)CrossingOf(truss);
+            if (!rods.PlanOf(vehicle).TryGet(out KinkedPlan? plan, out _))
+            {
+                RateAlike(load, new NotRatedReason.RelievingAxlesWithRods(vehicle.Name));
+                return;
+            }
+
+            onTrusses.Add((truss, truss == 1 ? shares.Right : shares.Left, new RodRater(bridge, method, rods, vehicle, plan, impact)));
         }
 
-        ShareOutcome.Found shares = shared.VehicleShares.Single().Shares;
-        var rater = new RodRater(bridge, method, rods, vehicle, plan, impact);
-        (string? Truss, LateralShare Share)[] trusses = [.. Trusses(shared.Alike).Select(t => (t.Name, t.Truss == 0 ? shares.Left : shares.Right))];
-        var caps = new Dictionary<(string? Truss, RatingLevel Level), NotRatedReason.Uncarried?>();
-        foreach ((string? truss, LateralShare share) in trusses)
+        var caps = new Dictionary<(RodRater Rater, RatingLevel Level), NotRatedReason.Uncarried?>();
+        foreach ((_, LateralShare share, RodRater rater) in onTrusses)
         {
             foreach (RatingLevel level in method.LevelsOf(load.Class, bridge.Rating))
             {
-                caps[(truss, level)] = level.LiveFactor is { } factor ? rater.Uncarried(factor, share.Value) : null;
+                caps[(rater, level)] = level.LiveFactor is { } factor ? rater.Uncarried(factor, share.Value) : null;
             }
         }
 
         NotRatedReason.Uncarried? withheld = caps.Values.Where(c => c?.Factor < 1).MinBy(c => c!.Factor);
-        foreach ((string? truss, LateralShare share) in trusses)
+        foreach ((int? truss, LateralShare share, RodRater rater) in onTrusses)
         {
             // Where a rod would be compressed there are no peaks, and the row is withheld; any other refusal leaves it unrated.
             bool rolled = rater.PeaksAt(share.Value).TryGet(out IReadOnlyList<PeakPair>? peaks, out Refusal? refusal);
             NotRatedReason? reason = rolled || refusal is Refusal.UncarriedCompression ? null : new NotRatedReason.NoPeaks(refusal!);
             RateTruss(load, truss, reason, row => rater.Rate(
-                row with { Share = share, Peak = peaks?[row.MemberIndex].Of(row.Sense) }, caps[(truss, row.Level)], withheld));
+                row with { Share = share, Peak = peaks?[row.MemberIndex].Of(row.Sense) }, caps[(rater, row.Level)], withheld));
         }
     }
 
@@ -143,9 +166,9 @@ public sealed class MemberRater
     {
         foreach (Vehicle emergency in vehicles.OfType<Vehicle>().Where(v => v is { Class: VehicleClass.Emergency, LaneLoading: null }))
         {
-            RatingRow[] beside = crossing is RodCrossing
+            RatingRow[] beside = crossings[0] is RodCrossing
                 ? []
-                : [.. NeighbourRater.Rows(emergency, [.. vehicles.OfType<Vehicle>()], bridge, method, impact, [.. rows.Where(r => r.Vehicle == emergency)], crossing.Lines)];
+                : [.. NeighbourRater.Rows(emergency, [.. vehicles.OfType<Vehicle>()], bridge, method, impact, [.. rows.Where(r => r.Vehicle == emergency)], crossings[0].Lines)];
             rows.AddRange(beside);
             if (beside.Length == 0)
             {
@@ -154,8 +177,9 @@ public sealed class MemberRater
         }
     }
 
-    private void RateTruss(LiveLoad load, string? truss, NotRatedReason? reason, Func<RatingRow, RatingRow> rate)
+    private void RateTruss(LiveLoad load, int? truss, NotRatedReason? reason, Func<RatingRow, RatingRow> rate)
     {
+        TrussCrossing crossing = CrossingOf(truss);
         foreach (RatingLevel level in method.LevelsOf(load.Class, bridge.Rating))
         {
             NotRatedReason? missing = reason ?? (level.LiveFactor is null ? new NotRatedReason.NoPermitFactor() : null);
@@ -165,7 +189,7 @@ public sealed class MemberRater
                 {
                     rows.Add(rate(new RatingRow
                     {
-                        Truss = truss,
+                        Truss = truss is { } index ? bridge.Deck.TrussNames[index] : null,
                         MemberIndex = m,
                         Member = bridge.Truss.Members[m],
                         Vehicle = load,

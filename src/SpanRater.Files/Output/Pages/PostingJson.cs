@@ -46,7 +46,7 @@ internal static class PostingJson
         json.WriteNames("notPartOfPosting", posting.Others.Select(o => o.Name));
         json.WriteNames("notAsked", notAsked);
         json.WriteNames("assumptions", posting.Rating.Stamps.Select(s => RatingWording.Of(s, DisplayUnits.Si)));
-        json.WriteNumber("residual", posting.Rating.Crossing.Residual);
+        json.WriteNumber("residual", posting.Rating.Residual);
     }
 
     public static void WriteRefused(Utf8JsonWriter json, Bridge bridge, RatingMethod method, Refusal refusal)

@@ -63,7 +63,7 @@ public static class RatingPage
         blocks.Add(new ResultBlock.Paragraph($"{DeadLoadWording.Of(rating.Bridge, units)}."));
         blocks.Add(new ResultBlock.Items("Assumed, or done in place of what was asked:", [.. rating.Stamps.Select(s => RatingWording.Of(s, units))]));
         blocks.Add(new ResultBlock.Paragraph($"{RatingWording.Factors(rating)}. They are from {rating.Method.Source}."));
-        blocks.Add(new ResultBlock.Paragraph(string.Create(CultureInfo.InvariantCulture, $"Forces: tension positive; live with share and presence, without impact and load factor. Largest residual {rating.Crossing.Residual:0.0e+0}.")));
+        blocks.Add(new ResultBlock.Paragraph(string.Create(CultureInfo.InvariantCulture, $"Forces: tension positive; live with share and presence, without impact and load factor. Largest residual {rating.Residual:0.0e+0}.")));
         blocks.Add(new ResultBlock.Paragraph(Words.Caution, Strong: true));
         return new ResultPage(
             blocks,
@@ -221,7 +221,7 @@ public static class RatingPage
         }
 
         json.WriteEndArray();
-        json.WriteNumber("residual", rating.Crossing.Residual);
+        json.WriteNumber("residual", rating.Residual);
     }
 
     internal static void WriteNotRated(Utf8JsonWriter json, IEnumerable<RatingRow> rows, IReadOnlyList<string> notAsked)
