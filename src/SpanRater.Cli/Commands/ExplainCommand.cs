@@ -29,10 +29,14 @@ internal static class ExplainCommand
                 _ => null,
             };
             return answer.Deliver(
-                MemberRater.Rate(bridge, method, [load]).TryGet(out BridgeRating? rating, out Refusal? refusal)
+                MemberRater.Rate(bridge, method, [load, .. NeighboursOf(load, reading)]).TryGet(out BridgeRating? rating, out Refusal? refusal)
                     ? RatingExplanation.Of(rating, index, load, only, units)
                     : RatingPage.Refused(bridge, method, refusal),
                 units);
         });
     }
+
+    // An emergency vehicle may have any of the legal vehicles asked for in the next lane.
+    private static IEnumerable<LiveLoad> NeighboursOf(LiveLoad load, BridgeReading reading) =>
+        load.Class == VehicleClass.Emergency ? reading.VehiclesAsked.Where(v => v.Class == VehicleClass.Legal && v != load) : [];
 }

@@ -138,7 +138,7 @@ public sealed class CommandLineTests : IDisposable
 
     [Theory]
     [InlineData("spanrater fo", "forces")]
-    [InlineData("spanrater roll {0} --vehicle Typ", "Type 3", "Type 3-3", "Type 3S2")]
+    [InlineData("spanrater roll {0} --vehicle Typ", "Type 3", "Type 3-3", "Type 3S2", "Lane-type legal load", "Lane-type legal load, two trucks")]
     [InlineData("spanrater influence {0} --member M2", "M2L2", "M2L3", "M2U3", "U2M2")]
     [InlineData("spanrater forces {0} --case D", "DC", "DW")]
     public void Suggest_ForAShell_CompletesNames(string line, params string[] expected)

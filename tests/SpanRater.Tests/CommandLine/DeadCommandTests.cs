@@ -110,9 +110,6 @@ public sealed class DeadCommandTests : IDisposable
     [InlineData("joints", "--case", "DW")]
     [InlineData("section", "--case", "DW", "--member", "L0L1")]
     [InlineData("roll", "--vehicle", "Type 3")]
-    [InlineData("rate")]
-    [InlineData("post")]
-    [InlineData("explain", "--member", "L1U1", "--vehicle", "Type 3")]
     public void Run_OfOneTrussWhereTheyDiffer_SaysWhich(string command, params string[] options)
     {
         OffCentre();
@@ -127,7 +124,7 @@ public sealed class DeadCommandTests : IDisposable
 
     [Theory]
     [InlineData("section", "--case", "DW", "--member", "L0L1")]
-    [InlineData("rate")]
+    [InlineData("roll", "--vehicle", "Type 3")]
     public void Picture_OfOneTrussWhereTheyDiffer_NamesItInItsTitle(string command, params string[] options)
     {
         OffCentre();

@@ -126,11 +126,9 @@ public sealed class OutputTests
     }
 
     [Theory]
-    [InlineData("HS20")]
-    [InlineData("HL-93")]
-    [InlineData("HL-93 truck")]
-    [InlineData("HS20 truck or lane")]
-    public void Rate_LoadingWithALaneLoad_IsNotRatedAndNothingElseIsSaid(string name)
+    [InlineData("HS20", "HS20 truck or lane")]
+    [InlineData("HL-93 truck", "HL-93")]
+    public void Rate_TruckWhoseFormHasALaneLoad_IsNotRatedAloneAndItsLoadingIs(string name, string loading)
     {
         using var disk = new BridgeOnDisk();
         disk.Replace("bridge.toml", "Type 3", name);
@@ -138,8 +136,17 @@ public sealed class OutputTests
         Assert.Equal(3, run.Status);
         using var json = JsonDocument.Parse(run.Output);
         Assert.All(json.RootElement.GetProperty("ratings").EnumerateArray(), r => Assert.Equal("notRated", r.GetProperty("status").GetString()));
-        Assert.StartsWith("lane load: ", Assert.Single(json.RootElement.GetProperty("notRated").EnumerateArray()).GetProperty("reason").GetString(), StringComparison.Ordinal);
+        Assert.EndsWith($"rate \"{loading}\" instead", Assert.Single(json.RootElement.GetProperty("notRated").EnumerateArray()).GetProperty("reason").GetString(), StringComparison.Ordinal);
         Assert.Equal(JsonValueKind.Null, json.RootElement.GetProperty("governing").ValueKind);
+
+        disk.Replace("bridge.toml", name, loading);
+        run = Run.Of("rate", disk.Folder, "--format", "json");
+        Assert.Equal(0, run.Status);
+        using var rated = JsonDocument.Parse(run.Output);
+        Assert.Equal(loading, rated.RootElement.GetProperty("governing").GetProperty("vehicle").GetString());
+        JsonElement row = rated.RootElement.GetProperty("ratings")[0];
+        double[] forces = [.. row.GetProperty("parts").EnumerateArray().Select(p => p.GetProperty("force").GetDouble())];
+        Assert.Equal(row.GetProperty("live").GetDouble(), forces.Sum(), 1e-9);
     }
 
     [Fact]
@@ -193,10 +200,41 @@ public sealed class OutputTests
     }
 
     [Fact]
-    public void Roll_ALoading_NamesTheVehiclesToRoll()
+    public void Roll_ALoading_TellsEachPartAndWhereItStands()
     {
-        Run run = Run.Of("roll", Garrow, "--vehicle", "HL-93");
+        Run run = Run.Of("roll", Garrow, "--vehicle", "HL-93", "--member", "L3L4");
+        Assert.Equal(0, run.Status);
+        Assert.Matches("L3L4 +bottom chord +tension +[0-9.]+ +HL-93 truck front axle at .* driving right; lane load of 0.64 klf from 0 to 144 ft", run.Output);
+        using var json = JsonDocument.Parse(Run.Of("roll", Garrow, "--vehicle", "HL-93", "--format", "json").Output);
+        JsonElement tension = json.RootElement.GetProperty("peaks").EnumerateArray().Single(p => p.GetProperty("member").GetString() == "L3L4").GetProperty("tension");
+        Assert.Equal(tension.GetProperty("force").GetDouble(), tension.GetProperty("parts").EnumerateArray().Sum(p => p.GetProperty("force").GetDouble()), 1e-9);
+    }
+
+    [Fact]
+    public void Roll_ACrowd_LoadsWhatOneTrussCarries()
+    {
+        Run run = Run.Of("roll", Tansy, "--vehicle", "Crowd 90 psf", "--member", "L2L3");
+        Assert.Contains("Of its width one truss carries 1.000 m by the lever rule.", run.Output, StringComparison.Ordinal);
+
+        // The sample's case crowd is 4.5 kN/m2 on the whole deck and gives 101.25 kN; 90 psf are 4.309 kN/m2.
+        Assert.Matches("L2L3 +bottom chord +tension +96.96 ", run.Output);
+    }
+
+    [Fact]
+    public void Roll_ALoadingWithWhatAsksForATrain_IsRefusedAtOnce()
+    {
+        Run run = Run.Of("roll", Garrow, "--vehicle", "HL-93", "--scale", "0.5", "--explain", "L3L4");
         Assert.Equal(1, run.Status);
-        Assert.Equal("--vehicle \"HL-93\" is a loading, more than one train: roll one of its vehicles, \"HL-93 truck\" or \"HL-93 tandem\".\n", run.Error);
+        Assert.Equal(2, run.Error.Split('\n', StringSplitOptions.RemoveEmptyEntries).Length);
+        Assert.Contains("--scale is for a single vehicle on axles, and \"HL-93\" is a lane load, a crowd, tracks, or several vehicles", run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Roll_ALoadingOverRods_IsRefusedByName()
+    {
+        Run run = Run.Of("roll", Repository.Sample("hollis-fork"), "--vehicle", "HL-93", "--format", "json");
+        Assert.Equal(3, run.Status);
+        using var json = JsonDocument.Parse(run.Output);
+        Assert.Equal("notATrainWithRods", json.RootElement.GetProperty("refusal").GetProperty("kind").GetString());
     }
 }
