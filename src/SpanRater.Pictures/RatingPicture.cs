@@ -49,7 +49,7 @@ public static class RatingPicture
 
         string truss = row.Truss is null ? "" : $" of the {row.Truss} truss";
         string sense = Words.Of(row.Sense);
-        return $"{row.Member.Name}{truss} governs, RF {Figures.Factor(row.Factor!.Value)} in {sense} ({row.Vehicle.Name}, {row.Level.Name})";
+        return $"{row.Member.Name}{truss} governs, RF {Figures.Factor(row.Factor!.Value)} in {sense} ({RatingWording.Under(row)}, {row.Level.Name})";
     }
 
     private static void Legend(Sheet sheet) => sheet.Legend(

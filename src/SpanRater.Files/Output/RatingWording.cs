@@ -23,6 +23,14 @@ public static class RatingWording
         _ => throw new ArgumentOutOfRangeException(nameof(reason), reason, "Every reason has a sentence."),
     };
 
+    /// <summary>What a row is rated under: the vehicle, and what stands beside it.</summary>
+    /// <param name="row">The row.</param>
+    public static string Under(RatingRow row)
+    {
+        ArgumentNullException.ThrowIfNull(row);
+        return row.Beside is { } beside ? $"{row.Vehicle.Name} beside {beside.Vehicle.Name}" : row.Vehicle.Name;
+    }
+
     /// <summary>The column of members.csv that gives a capacity.</summary>
     /// <param name="capacity">The capacity.</param>
     public static string ColumnOf(GivenCapacity capacity) => MembersTable.ColumnOf(capacity);

@@ -118,9 +118,7 @@ public static class RatingPage
     };
 
     private static string Row(RatingRow row) =>
-        $"{row.Member.Name} in {Words.Of(row.Sense)} under {Under(row)} at {row.Level.Name} level, rating factor {Words.Factor(row.Factor)}{(row.CappedBy is { } rod ? $", where {rod} goes slack" : "")}{(row.Truss is null ? "" : $" ({row.Truss} truss)")}";
-
-    private static string Under(RatingRow row) => $"{row.Vehicle.Name}{(row.Beside is { } beside ? $" beside {beside.Vehicle.Name}" : "")}";
+        $"{row.Member.Name} in {Words.Of(row.Sense)} under {RatingWording.Under(row)} at {row.Level.Name} level, rating factor {Words.Factor(row.Factor)}{(row.CappedBy is { } rod ? $", where {rod} goes slack" : "")}{(row.Truss is null ? "" : $" ({row.Truss} truss)")}";
 
     // One line a reason and sense, with its members or vehicles: not one for each of the rows.
     internal static List<string> NotRated(IEnumerable<RatingRow> rows, IReadOnlyList<string> notAsked, DisplayUnits units) =>
@@ -147,7 +145,7 @@ public static class RatingPage
         [
             .. rating.Rows.GroupBy(r => (r.Vehicle, r.Level.Name)).Select(g => g.First()).Select(r => (IReadOnlyList<object?>)
             [
-                Under(r),
+                RatingWording.Under(r),
                 VehicleClassNames.Name(r.Vehicle.Class),
                 r.Level.Name,
                 (r.Vehicle as Vehicle)?.Train.Weight ?? (r.Vehicle as TrackedVehicle)?.Weight,
@@ -176,7 +174,7 @@ public static class RatingPage
                     r.Factor is null ? Words.InTable(r.Status) : Words.Factor(r.Factor),
                     r.Member.Name,
                     Words.Of(r.Sense),
-                    Under(r),
+                    RatingWording.Under(r),
                     r.Level.Name,
                     r.Capacity,
                     r.DeadComponents,
