@@ -15,24 +15,27 @@ public static class CrossSectionPicture
     /// <param name="bridge">The bridge.</param>
     /// <param name="method">The method whose presence factors are applied; null for none.</param>
     /// <param name="shares">The vehicles and their shares; at least one group must have shares.</param>
+    /// <param name="strips">Lane loads and crowds.</param>
     /// <param name="units">Units shown.</param>
     /// <exception cref="ArgumentException">No vehicle has a share by the lever rule.</exception>
-    public static Picture Of(Bridge bridge, RatingMethod? method, IReadOnlyList<VehicleShares> shares, DisplayUnits units)
+    public static Picture Of(Bridge bridge, RatingMethod? method, IReadOnlyList<VehicleShares> shares, IReadOnlyList<StripShares> strips, DisplayUnits units)
     {
         ArgumentNullException.ThrowIfNull(bridge);
         ArgumentNullException.ThrowIfNull(shares);
+        ArgumentNullException.ThrowIfNull(strips);
         ArgumentNullException.ThrowIfNull(units);
         VehicleShares[] drawn = [.. shares.Where(s => s.Outcome is ShareOutcome.Found)];
-        if (drawn.Length == 0)
+        StripShares[] drawnStrips = [.. strips.Where(s => s.IsFound)];
+        if (drawn.Length + drawnStrips.Length == 0)
         {
-            throw new ArgumentException("No vehicle has a share by the lever rule, so there is nothing to draw.", nameof(shares));
+            throw new ArgumentException("Nothing asked for has a share by the lever rule, so there is nothing to draw.", nameof(shares));
         }
 
         string presence = method is null ? "no rating method is given, so no presence factor is applied" : $"presence factors of {method.Name}";
         string? given = bridge.Deck.TrussShare is { } share
             ? $"Not what is rated with: {RatingWording.Of(new Stamp.GivenShare(share, bridge.Deck.TrussShareReason), units)}. What the lever rule would give:"
             : null;
-        return Of(bridge.Name, $"Share of one truss by the lever rule, {presence}.", given, bridge.Deck, [.. drawn.SelectMany(s => SectionsOf(bridge.Deck, s))], units);
+        return Of(bridge.Name, $"Share of one truss by the lever rule, {presence}.", given, bridge.Deck, [.. drawn.SelectMany(s => SectionsOf(bridge.Deck, s)), .. drawnStrips.SelectMany(s => SectionsOf(bridge.Deck, s, units))], units);
     }
 
     /// <summary>Draws cross-sections one below the other.</summary>
@@ -77,6 +80,17 @@ public static class CrossSectionPicture
             LateralShare counts = truss == 0 ? found.Left : found.Right;
             string reaction = $"R = {Share(VehicleShares.WithoutPresence(counts, deck.TrussSpacing!.Value))} P";
             yield return new CrossSection(truss, Heading(deck, group, truss, found.Alike, counts), counts.Wheels, [], "", reaction, Sum(deck, group, counts));
+        }
+    }
+
+    private static IEnumerable<CrossSection> SectionsOf(Deck deck, StripShares strips, DisplayUnits units)
+    {
+        foreach (int truss in strips.Alike ? (int[])[0] : [0, 1])
+        {
+            string name = deck.TrussNames[truss];
+            string which = strips.Alike ? $"The {name} truss is considered; the {deck.TrussNames[1]} truss carries the same, mirrored." : $"The {name} truss is considered.";
+            (string reaction, string sum, IReadOnlyList<LateralStrip> covered) = ShareWording.StripsInShort(strips, truss, deck.TrussSpacing!.Value, units);
+            yield return new CrossSection(truss, $"{strips.Load.Name}{(strips.Lane is null ? "" : ", its lane load")}. {which}", [], covered, strips.Lane is null ? "crowd" : "lane load", reaction, sum);
         }
     }
 

@@ -9,19 +9,19 @@ internal static class ShareCommand
 {
     public static Command Make(Surroundings surroundings)
     {
-        var command = new BridgeCommand(surroundings, "share", "What part of each vehicle one truss carries, by the lever rule: wheel positions, lanes, presence factors, and which counts.", draws: true);
-        var vehicle = new Option<string?>("--vehicle") { Description = "One vehicle, by its name in a catalogue. Unset: those that the bridge is rated for.", HelpName = "NAME" };
+        var command = new BridgeCommand(surroundings, "share", "What part of each vehicle, lane load or crowd one truss carries, by the lever rule: where it stands, lanes, presence factors, and which counts.", draws: true);
+        var vehicle = new Option<string?>("--vehicle") { Description = "One vehicle, loading or crowd, by its name in a catalogue. Unset: those that the bridge is rated for.", HelpName = "NAME" };
         vehicle.CompletionSources.Add(context => NamesToComplete.Vehicles(context.ParseResult.GetValue(command.Bridge)));
         return command.With([vehicle], pageTellsWarnings: false, (parsed, reading, units, answer) =>
         {
             Bridge bridge = reading.Bridge!;
             IReadOnlyList<LiveLoad> asked = parsed.GetValue(vehicle) is { } name ? [BridgeInput.Find(reading.Catalogue, name, "--vehicle")] : reading.VehiclesAsked;
-            IReadOnlyList<VehicleShares> shares = VehicleShares.Of(bridge.Deck, asked.OfType<Vehicle>(), bridge.Rating.Method);
-            string[] loadings = [.. asked.Where(l => l is not Vehicle).Select(l => l.Name)];
+            IReadOnlyList<VehicleShares> shares = VehicleShares.Of(bridge.Deck, asked, bridge.Rating.Method);
+            IReadOnlyList<StripShares> strips = StripShares.Of(bridge.Deck, asked, bridge.Rating.Method);
             return answer.Deliver(
-                SharePage.Of(bridge, bridge.Rating.Method, shares, loadings, units),
+                SharePage.Of(bridge, bridge.Rating.Method, shares, strips, units),
                 units,
-                shares.Any(s => s.Outcome is ShareOutcome.Found) ? () => CrossSectionPicture.Of(bridge, bridge.Rating.Method, shares, units) : null);
+                shares.Any(s => s.Outcome is ShareOutcome.Found) || strips.Any(s => s.IsFound) ? () => CrossSectionPicture.Of(bridge, bridge.Rating.Method, shares, strips, units) : null);
         });
     }
 }

@@ -83,6 +83,55 @@ public static class ShareWording
     internal static string Counts(LateralShare counts, int tried) =>
         tried == 1 ? $"Share: {Share(counts.Value)}." : $"The largest counts, {(counts.Lanes == 1 ? "one vehicle" : $"{Count(counts.Lanes)} abreast")}: share {Share(counts.Value)}.";
 
+    /// <summary>The lever rule for lane loads or a crowd on one truss.</summary>
+    internal static IEnumerable<ResultBlock> Strips(StripShares strips, int truss, double spacing, DisplayUnits units)
+    {
+        string s = Plain(spacing, units), unit = units.Symbol(Quantity.Length);
+        if (strips.Crowd is { } both)
+        {
+            CrowdShare crowd = truss == 0 ? both.Left : both.Right;
+            string width = Plain(crowd.Strip.Width, units), middle = Plain(crowd.Strip.Middle, units), share = Plain(crowd.Width, units);
+            yield return new ResultBlock.Paragraph($"The crowd stands from {Plain(crowd.Strip.From, units)} to {Plain(crowd.Strip.To, units)} {unit} from the truss, {width} {unit} wide; its middle is at {middle} {unit}. The truss carries so much of its width:");
+            yield return new ResultBlock.Equation($"{width} · ({s} − {middle}) / {s} = {share} {unit}", $"{width} \\cdot \\frac{{{s} - {middle}}}{{{s}}} = {share}\\ \\text{{{unit}}}");
+            yield break;
+        }
+
+        var found = (ShareOutcome.Found)strips.Lane!;
+        foreach (LateralShare share in truss == 0 ? found.OnLeft : found.OnRight)
+        {
+            string arms = string.Join(" + ", share.Strips.Select(t => $"({s} − {Plain(t.Middle, units)})"));
+            string lever = Share(share.Strips.Sum(t => (spacing - t.Middle) / spacing)), presence = ResultTable.Figure(share.Presence, 2);
+            yield return new ResultBlock.Paragraph($"{Capital(Count(share.Lanes))} lane{(share.Lanes == 1 ? "" : "s, each")} {Plain(share.Strips[0].Width, units)} {unit} wide from the kerb on, the middle{(share.Lanes == 1 ? "" : "s")} at {string.Join(", ", share.Strips.Select(t => Plain(t.Middle, units)))} {unit} from the truss.");
+            string over = share.Lanes == 1 ? arms : $"({arms})";
+            string times = strips.HasPresence ? $" · {presence} = {Share(share.Value)}" : "";
+            yield return new ResultBlock.Equation($"{over} / {s} = {lever}{(times.Length == 0 ? "" : $"; {lever}{times}")}", $"\\frac{{{arms.Replace('−', '-')}}}{{{s}}} = {lever}{(times.Length == 0 ? "" : $",\\quad {lever}{times.Replace("·", "\\cdot", StringComparison.Ordinal)}")}");
+        }
+    }
+
+    /// <summary>What one truss carries of strips, as a picture writes it: symbol of the load, at its reaction and as a sum.</summary>
+    /// <param name="strips">The strips.</param>
+    /// <param name="truss">0 for the left truss, 1 for the right one.</param>
+    /// <param name="spacing">Distance between the trusses [m].</param>
+    /// <param name="units">The units to show.</param>
+    public static (string Reaction, string Sum, IReadOnlyList<LateralStrip> Strips) StripsInShort(StripShares strips, int truss, double spacing, DisplayUnits units)
+    {
+        ArgumentNullException.ThrowIfNull(strips);
+        ArgumentNullException.ThrowIfNull(units);
+        if (strips.Crowd is { } both)
+        {
+            CrowdShare crowd = truss == 0 ? both.Left : both.Right;
+            string carries = Length(crowd.Width, units);
+            return ($"R = {carries} · p", $"p is the load per area; R = p × {Length(crowd.Strip.Width, units)} × {ResultTable.Figure((spacing - crowd.Strip.Middle) / spacing, 3)} = {carries} · p, for each length of deck that is loaded.", [crowd.Strip]);
+        }
+
+        var found = (ShareOutcome.Found)strips.Lane!;
+        LateralShare counts = truss == 0 ? found.Left : found.Right;
+        double lever = counts.Strips.Sum(t => (spacing - t.Middle) / spacing);
+        string figure = ResultTable.Figure(lever, 3);
+        string sum = $"w is the load of one lane per length; R = w × ({string.Join(" + ", counts.Strips.Select(t => ResultTable.Figure((spacing - t.Middle) / spacing, 3)))}) = {figure} w";
+        return ($"R = {figure} w", strips.HasPresence ? $"{sum}; times the presence factor {ResultTable.Figure(counts.Presence, 2)}: share {ResultTable.Figure(counts.Value, 3)}." : $"{sum}.", counts.Strips);
+    }
+
     private static string Classes(VehicleShares group) =>
         $"class {string.Join(" or ", group.Vehicles.Select(v => VehicleClassNames.Name(v.Class)).Distinct())}";
 

@@ -186,10 +186,32 @@ public sealed partial class ShareCommandTests : IDisposable
     }
 
     [Fact]
-    public void Share_Loading_IsToldWhatToAskFor()
+    public void Share_OfALoading_WorksItsTruckAndItsLaneLoad()
     {
-        string loading = VehicleNames().First(n => n.IsLoading).Name;
-        Assert.Contains($"  - {loading}: a loading, more than one train: ask for one of its vehicles with --vehicle\n", Run.Of("share", bridge.Folder, "--vehicle", loading).Output, StringComparison.Ordinal);
+        // Garrow Landing: trusses 22 ft apart, kerbs 1 ft from them: lanes of 10 ft have their middles 6 and 16 ft from the truss.
+        string output = Run.Of("share", Repository.Sample("garrow-landing"), "--vehicle", "HS20 truck or lane").Output;
+        Assert.Contains("(22 − 6) / 22 = 0.7273; 0.7273 · 1.20 = 0.8727\n", output, StringComparison.Ordinal);
+        Assert.Contains("((22 − 6) + (22 − 16)) / 22 = 1.0000; 1.0000 · 1.00 = 1.0000\n", output, StringComparison.Ordinal);
+        Assert.Contains("HS20 ", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Share_OfACrowd_IsTheWidthThatOneTrussCarries()
+    {
+        Run run = Run.Of("share", Repository.Sample("tansy-weir"), "--vehicle", "Crowd 90 psf");
+        Assert.Equal(0, run.Status);
+        Assert.Contains("2 · (2.4 − 1.2) / 2.4 = 1 m\n", run.Output, StringComparison.Ordinal);
+        using var json = JsonDocument.Parse(Run.Of("share", Repository.Sample("tansy-weir"), "--vehicle", "Crowd 90 psf", "--format", "json").Output);
+        Assert.Equal(1, json.RootElement.GetProperty("strips")[0].GetProperty("trusses")[0].GetProperty("width").GetDouble(), 1e-12);
+    }
+
+    [Fact]
+    public void Share_OfACrowdWithoutTrussSpacing_SaysWhatIsMissing()
+    {
+        bridge.Replace("bridge.toml", "truss_spacing = \"14 ft\"\n", "");
+        Run run = Run.Of("share", bridge.Folder, "--vehicle", "Crowd 90 psf");
+        Assert.Equal(3, run.Status);
+        Assert.Contains("  - Crowd 90 psf: no lateral share: truss_spacing is missing in bridge.toml [deck]", run.Output, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -275,9 +297,6 @@ public sealed partial class ShareCommandTests : IDisposable
         using var json = JsonDocument.Parse(Run.Of("share", folder, "--vehicle", vehicle, "--format", "json").Output);
         return [.. json.RootElement.GetProperty("shares")[0].GetProperty("trusses")[0].GetProperty("arrangements").EnumerateArray().Select(a => a.Clone())];
     }
-
-    private static IEnumerable<(string Name, bool IsLoading)> VehicleNames() =>
-        Catalogue.Shipped(new FindingList()).Entries.Select(e => (e.Load.Name, e.Load is Loading));
 
     private static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);
 

@@ -90,7 +90,7 @@ internal static class ExamplePictures
         deck = name is null ? deck : deck with { TrussNames = [name, $"{name}, other side"] };
         var bridge = new Bridge(name ?? "Cross-section", null, ExampleBridges.KTruss(), deck, new RatingSettings(), [], []);
         RatingMethod method = RatingMethod.All[0];
-        return CrossSectionPicture.Of(bridge, method, VehicleShares.Of(deck, [ExampleBridges.Type3 with { Name = name ?? "Type 3" }], method), DisplayUnits.Us);
+        return CrossSectionPicture.Of(bridge, method, VehicleShares.Of(deck, [ExampleBridges.Type3 with { Name = name ?? "Type 3" }], method), [], DisplayUnits.Us);
     }
 
     /// <summary>The lane loads of two lanes.</summary>

@@ -5,7 +5,7 @@ namespace SpanRater.Files;
 /// <summary>The shares of one truss as JSON.</summary>
 internal static class ShareJson
 {
-    public static void Write(Utf8JsonWriter json, Bridge bridge, RatingMethod? method, IReadOnlyList<VehicleShares> shares, IReadOnlyList<string> loadings)
+    public static void Write(Utf8JsonWriter json, Bridge bridge, RatingMethod? method, IReadOnlyList<VehicleShares> shares, IReadOnlyList<StripShares> strips)
     {
         Deck deck = bridge.Deck;
         json.WriteString("bridge", bridge.Name);
@@ -52,7 +52,45 @@ internal static class ShareJson
         }
 
         json.WriteEndArray();
-        json.WriteNames("loadingsLeftOut", loadings);
+        WriteStrips(json, deck, strips);
+    }
+
+    private static void WriteStrips(Utf8JsonWriter json, Deck deck, IReadOnlyList<StripShares> strips)
+    {
+        json.WriteStartArray("strips");
+        foreach (StripShares load in strips)
+        {
+            json.WriteStartObject();
+            json.WriteString("load", load.Load.Name);
+            json.WriteString("kind", load.Lane is null ? "crowd" : "lane");
+            json.WriteStartArray("trusses");
+            foreach (int truss in load.IsFound ? (int[])[0, 1] : [])
+            {
+                json.WriteStartObject();
+                json.WriteString("truss", deck.TrussNames[truss]);
+                if (load.Lane is ShareOutcome.Found found)
+                {
+                    LateralShare counts = truss == 0 ? found.Left : found.Right;
+                    json.WriteNumber("share", counts.Value);
+                    json.WriteNumber("lanes", counts.Lanes);
+                    json.WriteNumberOrNull("presence", load.HasPresence ? counts.Presence : null);
+                    json.WriteNumbers("edges", counts.Strips.SelectMany(s => new[] { s.From, s.To }));
+                }
+                else if (load.Crowd is { } both)
+                {
+                    CrowdShare crowd = truss == 0 ? both.Left : both.Right;
+                    json.WriteNumber("width", crowd.Width);
+                    json.WriteNumbers("edges", [crowd.Strip.From, crowd.Strip.To]);
+                }
+
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
     }
 
     private static void WriteTruss(Utf8JsonWriter json, Deck deck, int truss, bool hasPresence, IReadOnlyList<LateralShare> tried, LateralShare counts)
