@@ -57,9 +57,10 @@ public static class LeverRule
     }
 
     /// <summary>
-    /// Shares of a lane load, 10 ft wide or as wide as a narrower roadway, its edge at the kerb; the loads of further lanes
-    /// stand edge to edge, as vehicles abreast have their middles 10 ft apart. Source: AASHTO LRFD 3.6.1.2.4 and Standard
-    /// Specifications, 17th ed. (2002), 3.6.1 (10 ft), from memory.
+    /// Shares of a lane load, 10 ft wide or as wide as its lane where the roadway has no room for that, its edge at the kerb; the
+    /// loads of further lanes stand edge to edge, as vehicles abreast have their middles 10 ft apart. Sources: AASHTO LRFD 3.6.1.2.4 and
+    /// Standard Specifications, 17th ed. (2002), 3.6.1 (10 ft); Manual for Bridge Evaluation, 3rd ed. (2018), 6A.2.3.2 (two
+    /// lanes of half the roadway from 18 ft up); from memory.
     /// </summary>
     /// <param name="deck">The deck.</param>
     /// <param name="mostLanes">Lanes that may be loaded at once; null for as many as fit.</param>
@@ -73,12 +74,13 @@ public static class LeverRule
             return outcome;
         }
 
-        double spacing = deck.TrussSpacing!.Value, roadway = deck.Roadway!.Value, width = Math.Min(LaneLoadWidth, roadway);
-        int lanes = Math.Min(Math.Min(LanesOn(roadway), mostLanes ?? int.MaxValue), (int)((roadway + SameLength) / width));
+        double spacing = deck.TrussSpacing!.Value, roadway = deck.Roadway!.Value;
+        int lanes = Math.Min(LanesOn(roadway), mostLanes ?? int.MaxValue);
         LateralShare[] On(double kerb) =>
         [
             .. Enumerable.Range(1, lanes).Select(n =>
             {
+                double width = Math.Min(LaneLoadWidth, roadway / n);
                 LateralStrip[] strips = [.. Enumerable.Range(0, n).Select(i => new LateralStrip(kerb + (i * width), kerb + ((i + 1) * width)))];
                 return new LateralShare(presence(n) * strips.Sum(s => (spacing - s.Middle) / spacing), n, presence(n), [], deck.WheelToKerb) { Strips = strips };
             }),

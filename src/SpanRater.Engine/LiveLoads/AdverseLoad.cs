@@ -9,6 +9,9 @@ public sealed record AdverseLoad(double Intensity, IReadOnlyList<DeckStretch> St
     /// <summary>More stretches than these are not tried in every combination.</summary>
     private const int MostCombined = 10;
 
+    /// <summary>A stretch whose ordinates are all smaller is round-off, as the effect of an axle is [-].</summary>
+    private const double LeastOrdinate = 1e-9;
+
     /// <summary>The effect, signed [N, or N/m for a load per area].</summary>
     public double Effect => Intensity * Area;
 
@@ -28,7 +31,7 @@ public sealed record AdverseLoad(double Intensity, IReadOnlyList<DeckStretch> St
     {
         ArgumentNullException.ThrowIfNull(line);
         ArgumentNullException.ThrowIfNull(intensity);
-        (DeckStretch Stretch, double Area)[] stretches = [.. line.Regions(sense).Select(r => (r, line.AreaOver(r)))];
+        (DeckStretch Stretch, double Area)[] stretches = [.. line.Regions(sense).Where(r => HighestIn(line, r) > LeastOrdinate).Select(r => (r, line.AreaOver(r)))];
         AdverseLoad? most = null;
         foreach (var chosen in Choices(stretches))
         {
@@ -39,6 +42,10 @@ public sealed record AdverseLoad(double Intensity, IReadOnlyList<DeckStretch> St
 
         return most;
     }
+
+    // Straight between stations and none at its ends but the deck's, the line is highest at a station.
+    private static double HighestIn(InfluenceLine line, DeckStretch stretch) =>
+        line.Stations.Where(s => s >= stretch.Left && s <= stretch.Right).Select(s => Math.Abs(line.OrdinateAt(s))).DefaultIfEmpty().Max();
 
     // All of them first, so that of equal choices the fullest one is told.
     private static IEnumerable<IReadOnlyList<(DeckStretch Stretch, double Area)>> Choices((DeckStretch Stretch, double Area)[] stretches)

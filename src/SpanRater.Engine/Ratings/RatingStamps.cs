@@ -94,7 +94,8 @@ internal sealed class RatingStamps(Bridge bridge, RatingMethod method)
             stamps.Add(new Stamp.NoImpactOnTimber());
         }
 
-        stamps.AddRange(vehicles.Select(v => v.Class).Distinct()
+        // A crowd of another class, as of cattle, takes none either.
+        stamps.AddRange(vehicles.Select(v => v is Crowd ? VehicleClass.Crowd : v.Class).Distinct()
             .Where(c => !method.RuleOf(c).HasImpact && (settings.Impact is null || c == VehicleClass.Crowd)).Select(c => new Stamp.NoImpact(c)));
     }
 }

@@ -152,8 +152,9 @@ public sealed class Catalogue
                 var vehicle = (Vehicle)entries[index].Load;
                 vehicles.Add(vehicle);
 
-                // A design truck whose standard form has a lane load is never rated by its axles alone.
-                if (draft.Loading is { Lane: not null, Class: VehicleClass.Design } && vehicle.Class == VehicleClass.Design)
+                // A design truck whose standard form has a lane load is never rated by its axles alone; the first such form is named,
+                // so that a loading of one's own does not take the place of the standard one.
+                if (draft.Loading is { Lane: not null, Class: VehicleClass.Design } && vehicle is { Class: VehicleClass.Design, LaneLoading: null })
                 {
                     entries[index] = entries[index] with { Load = vehicle with { LaneLoading = draft.Loading.Name } };
                 }

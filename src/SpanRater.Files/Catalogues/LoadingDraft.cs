@@ -24,7 +24,7 @@ internal sealed record LoadingDraft(Loading Loading, IReadOnlyList<string> Vehic
 
         double? times = section.Number("times", 0.01, 10, "write the part of the axle loads that counts, such as 0.75.");
         LaneLoad? lane = LaneOf(section, source, findings);
-        AxleGap? headway = HeadwayOf(section, take == "sum", vehicles?.Count ?? 0, findings);
+        AxleGap? headway = HeadwayOf(section, take, vehicles?.Count ?? 0, findings);
         double? deckOver = section.PositiveQuantity("deck_over", Quantity.Length), weight = section.PositiveQuantity("weight", Quantity.Force);
         bool interior = section.YesOrNo("interior_supports") ?? false;
         if (vehicles is null or { Count: 0 } && !section.Has("lane"))
@@ -59,28 +59,29 @@ internal sealed record LoadingDraft(Loading Loading, IReadOnlyList<string> Vehic
             return null;
         }
 
-        LoadIntensity? intensity = IntensityRules.Find(section.Text("lane") ?? "", perArea: false)
+        LoadIntensity? intensity = (section.HasText("lane") ? IntensityRules.Find(section.Text("lane")!, perArea: false) : null)
             ?? (section.PositiveQuantity("lane", Quantity.LineLoad) is { } load ? new ConstantLineLoad(load, source) : null);
         return intensity is null ? null : new LaneLoad(intensity, moment, shear, impact);
     }
 
-    private static AxleGap? HeadwayOf(TomlSection section, bool inOneLane, int vehicles, FindingList findings)
+    // Nothing is said of a headway where the word before it, or its own length, is at fault already.
+    private static AxleGap? HeadwayOf(TomlSection section, string? take, int vehicles, FindingList findings)
     {
+        bool inOneLane = take == "sum", isApart = take is null or "worst";
         double? least = section.PositiveQuantity("headway", Quantity.Length), most = section.PositiveQuantity("headway_max", Quantity.Length);
         if (inOneLane && vehicles > 1 && !section.Has("headway"))
         {
             findings.Error(section.Where, "vehicles that follow one another in one lane need the key \"headway\": from the last axle of one to the first of the next, such as headway = \"30 ft\".");
         }
-        else if (!inOneLane && (section.Has("headway") || section.Has("headway_max")))
+        else if (isApart && (section.Has("headway") || section.Has("headway_max")))
         {
             findings.Error(section.PlaceOf(section.Has("headway") ? "headway" : "headway_max"), "a headway is for vehicles that follow one another in one lane: write take = \"sum\" as well, or leave it out.");
         }
-        else if (section.Has("headway_max") && (least is null || most < least))
+        else if (most < least || (most is not null && !section.Has("headway")))
         {
             findings.Error(section.PlaceOf("headway_max"), "headway_max is the largest headway, and headway the smallest: low value first.");
-            return null;
         }
 
-        return least is { } l ? new AxleGap(l, most ?? l) : null;
+        return least is { } l && !(most < l) ? new AxleGap(l, most ?? l) : null;
     }
 }

@@ -35,6 +35,10 @@ internal sealed class TomlSection(string file, string name, Place where, Finding
     /// <summary>Whether a key is there.</summary>
     public bool Has(string key) => entries.ContainsKey(key);
 
+    /// <summary>Whether a key is there and is a text that is not blank.</summary>
+    public bool HasText(string key) =>
+        entries.TryGetValue(key, out (Place Key, Place Value, ValueSyntax Syntax) entry) && entry.Syntax is StringValueSyntax { Value: { } text } && !string.IsNullOrWhiteSpace(text);
+
     /// <summary>A text that is not blank.</summary>
     public string? Text(string key)
     {

@@ -69,6 +69,13 @@ internal static class KingPostBridge
     public static RatingRow HangerRow(BridgeRating rating, string level, Sense sense = Sense.Tension) =>
         rating.Rows.Single(r => r.MemberIndex == Hanger && r.Level.Name == level && r.Sense == sense);
 
+    /// <summary>The bridge with another member at a position.</summary>
+    public static Bridge WithMember(Bridge bridge, int position, Func<Member, Member> change) =>
+        bridge with { Truss = Truss.Create(bridge.Truss.Joints, [.. bridge.Truss.Members.Select((m, i) => i == position ? change(m) : m)]).Truss! };
+
+    /// <summary>The bridge with a role for the member at a position.</summary>
+    public static Bridge WithRole(Bridge bridge, int position, string role) => WithMember(bridge, position, m => m with { Role = role });
+
     private static GivenCapacities Kilonewtons(Dictionary<GivenCapacity, double> values) =>
         new(values.ToDictionary(v => v.Key, v => 1000 * v.Value));
 }

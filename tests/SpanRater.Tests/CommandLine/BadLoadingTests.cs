@@ -1,0 +1,186 @@
+namespace SpanRater.Tests.CommandLine;
+
+/// <summary>Faults of a folder's own loadings, crowds and tracked vehicles as a user meets them: text, file, line and column.</summary>
+public sealed class BadLoadingTests : IDisposable
+{
+    private readonly BridgeOnDisk bridge = new();
+
+    public void Dispose() => bridge.Dispose();
+
+    [Fact]
+    public void Check_ALoadingWithoutVehiclesAndLane_IsRefused()
+    {
+        Loading("");
+        Refused("vehicles.toml:1:1: a loading names no vehicle and has no lane load: write vehicles = [\"…\"], a lane load, or both.");
+    }
+
+    [Fact]
+    public void Check_AnUnknownVehicleInALoading_IsSuggested()
+    {
+        Loading("vehicles = [\"Tipe 3\"]");
+        Refused("vehicles.toml:2:8: loading \"Ours\" names vehicle \"Tipe 3\", which no catalogue has. Did you mean \"Type 3\"?");
+    }
+
+    [Fact]
+    public void Check_ALoadingOfACrowd_IsRefused()
+    {
+        Loading("vehicles = [\"Crowd 90 psf\"]");
+        Refused("vehicles.toml:2:8: loading \"Ours\" names \"Crowd 90 psf\", which is no vehicle on axles: a loading is made of those.");
+    }
+
+    [Fact]
+    public void Check_ConcentratedLoadsWithoutALane_AreEachNamed()
+    {
+        Loading("vehicles = [\"Type 3\"]\npoint_moment = \"18 kip\"\npoint_shear = \"26 kip\"");
+        Refused(
+            "vehicles.toml:5:16: point_moment goes with a lane load, and there is none: write lane = \"0.64 klf\", or leave point_moment out.",
+            "vehicles.toml:6:15: point_shear goes with a lane load, and there is none: write lane = \"0.64 klf\", or leave point_shear out.");
+    }
+
+    [Fact]
+    public void Check_AHeadwayWithoutARow_AsksForOne()
+    {
+        Loading("vehicles = [\"Type 3\", \"Type 3\"]\nheadway = \"30 ft\"");
+        Refused("vehicles.toml:5:11: a headway is for vehicles that follow one another in one lane: write take = \"sum\" as well, or leave it out.");
+    }
+
+    // Two faults at once: the reversed range is not looked at before the word that gives it a meaning is there.
+    [Fact]
+    public void Check_AReversedHeadwayWithoutARow_AsksForOne()
+    {
+        Loading("vehicles = [\"Type 3\", \"Type 3\"]\nheadway = \"30 ft\"\nheadway_max = \"20 ft\"");
+        Refused("vehicles.toml:5:11: a headway is for vehicles that follow one another in one lane: write take = \"sum\" as well, or leave it out.");
+    }
+
+    [Fact]
+    public void Check_ARowWithoutHeadway_AsksForIt()
+    {
+        Loading("vehicles = [\"Type 3\", \"Type 3\"]\ntake = \"sum\"");
+        Refused("vehicles.toml:1:1: vehicles that follow one another in one lane need the key \"headway\": from the last axle of one to the first of the next, such as headway = \"30 ft\".");
+    }
+
+    [Fact]
+    public void Check_ALargestHeadwayBelowTheSmallest_SaysLowFirst()
+    {
+        Loading("vehicles = [\"Type 3\", \"Type 3\"]\ntake = \"sum\"\nheadway = \"30 ft\"\nheadway_max = \"20 ft\"");
+        Refused("vehicles.toml:7:15: headway_max is the largest headway, and headway the smallest: low value first.");
+    }
+
+    // One fault is told once: nothing is said of the largest headway, or of what a headway is for, where another key is at fault.
+    [Theory]
+    [InlineData("take = \"sum\"\nheadway = \"30 kip\"\nheadway_max = \"40 ft\"", "vehicles.toml:6:11: headway = \"30 kip\": \"kip\" is a unit of a force; for a length, write ft or m.")]
+    [InlineData("take = \"summ\"\nheadway = \"30 ft\"", "vehicles.toml:5:8: take = \"summ\": write \"worst\" or \"sum\".")]
+    public void Check_AnUnreadableRow_IsToldOnce(string keys, string line)
+    {
+        Loading("vehicles = [\"Type 3\", \"Type 3\"]\n" + keys);
+        Refused(line);
+    }
+
+    [Fact]
+    public void Check_TooManyVaryingGaps_AreCountedWithTheHeadways()
+    {
+        Loading("vehicles = [\"HS20\", \"HS20\", \"HS20\"]\ntake = \"sum\"\nheadway = \"30 ft\"\nheadway_max = \"40 ft\"");
+        Refused("vehicles.toml:2:8: loading \"Ours\" has more than 3 gaps that vary, headways among them: fix some of them.");
+    }
+
+    [Theory]
+    [InlineData("lane = \"0.64 kip\"", "vehicles.toml:4:8: lane = \"0.64 kip\": \"kip\" is a unit of a force; for a load per length, write klf or kN/m.")]
+    [InlineData("lane = 0.64", "vehicles.toml:4:8: lane = 0.64 has no unit: write lane = \"0.64 klf\" or lane = \"0.64 kN/m\".")]
+    [InlineData("lane = \"0 klf\"", "vehicles.toml:4:8: lane must be above zero.")]
+    [InlineData("lane = true", "vehicles.toml:4:8: lane is a quantity in quotes: lane = \"16 klf\".")]
+    public void Check_ALaneThatIsNoLoadPerLength_IsRefused(string lane, string line)
+    {
+        Loading(lane);
+        Refused(line);
+    }
+
+    [Theory]
+    [InlineData("", "vehicles.toml:1:1: a crowd has a load per area: write pressure = \"90 psf\", or rule = ")]
+    [InlineData("pressure = \"90 klf\"", "vehicles.toml:3:12: pressure = \"90 klf\": \"klf\" is a unit of a load per length; for a load per area, write psf or kN/m2.")]
+    [InlineData("rule = \"thick\"", "vehicles.toml:3:8: rule = \"thick\" is no rule that is known.")]
+    [InlineData("rule = \"thick\"\npressure = \"90 psf\"", "; not both.\n")]
+    public void Check_ACrowdThatHasNotOneLoad_IsRefused(string keys, string said)
+    {
+        Toml("[[crowd]]\nname = \"Ours\"\n" + keys + "\n");
+
+        Run run = Run.Of("check", bridge.Folder);
+
+        Assert.Contains(said, run.Error, StringComparison.Ordinal);
+        Assert.Equal("", run.Output);
+        Assert.Equal(1, run.Status);
+    }
+
+    [Fact]
+    public void Check_AnUnknownTable_IsSuggested()
+    {
+        Toml("[[loadings]]\nname = \"Ours\"\n");
+        Refused("vehicles.toml:1:1: unknown table [loadings]. Did you mean \"loading\"? A catalogue of loadings holds [[loading]], [[crowd]], [[tracked]] tables.");
+    }
+
+    [Fact]
+    public void Check_AnUnknownKey_IsSuggested()
+    {
+        Loading("vehicle = [\"Type 3\"]\nlane = \"0.2 klf\"");
+        Refused("vehicles.toml:4:1: unknown key \"vehicle\". Did you mean \"vehicles\"? The keys in [loading] are: name, class, source, vehicles, take, times, point_moment, point_shear, lane_impact, lane, headway, headway_max, deck_over, weight, interior_supports.");
+    }
+
+    [Fact]
+    public void Check_ATrackedVehicleWithoutWeight_AsksForIt()
+    {
+        Toml("[[tracked]]\nname = \"Ours\"\nclass = \"farm\"\nlength = \"9 ft\"\n");
+        Refused("vehicles.toml:1:1: a tracked vehicle needs the key \"weight\".");
+    }
+
+    [Fact]
+    public void Check_ANameThatIsTaken_NamesBoth()
+    {
+        Toml("[[crowd]]\nname = \"Type 3\"\npressure = \"90 psf\"\n");
+        Refused("vehicles.toml:2:8: the name \"Type 3\" is taken by vehicles/us-legal.csv:3:1 (built in): vehicles and loadings share one name space, so give this one another, such as \"Type 3, ours\".");
+    }
+
+    [Fact]
+    public void Check_AnUnknownSurface_IsRefusedWithTheThreeWords()
+    {
+        bridge.Replace("bridge.toml", "adtt = 80", "adtt = 80\nsurface = \"smoth\"");
+        Refused("bridge.toml:11:11: surface = \"smoth\": write \"smooth\", \"minor deviations\" or \"rough\", approaches and joints included.");
+    }
+
+    [Fact]
+    public void Check_CrawlSpeedTogetherWithImpact_KeepsOne()
+    {
+        bridge.Replace("bridge.toml", "adtt = 80", "adtt = 80\nimpact = 0.2\ncrawl_speed = \"a flagman\"");
+        Refused("bridge.toml:12:15: crawl_speed leaves impact out and impact gives it: keep one of the two.");
+    }
+
+    [Fact]
+    public void Check_AnUnknownMaterial_IsSuggested()
+    {
+        bridge.Replace("members.csv", "role,", "role,material,").Replace("members.csv", "hanger,", "hanger,timbre,")
+            .Replace("members.csv", "end post,", "end post,,").Replace("members.csv", "bottom chord,", "bottom chord,,");
+        Refused("members.csv:6:19: material \"timbre\" is not known. Did you mean \"timber\"? Write steel, wrought iron, timber, or leave it blank.");
+    }
+
+    // 11 ft of gauge and 1 ft to each kerb need 13 ft of a roadway of 12.
+    [Fact]
+    public void Rate_ATooWideVehicle_IsNotRatedAndSaysWhy()
+    {
+        bridge.Replace("bridge.toml", "Type 3", "Wide");
+        Toml("[[tracked]]\nname = \"Wide\"\nclass = \"farm\"\nweight = \"20 kip\"\nlength = \"9 ft\"\ngauge = \"11 ft\"\n");
+
+        Run run = Run.Of("rate", bridge.Folder);
+
+        Assert.Contains("  - Wide: too wide for the roadway: it needs 13.00 ft and there is 12.00 ft\n", run.Output, StringComparison.Ordinal);
+    }
+
+    private void Loading(string keys) => Toml("[[loading]]\nname = \"Ours\"\nclass = \"legal\"\n" + keys + "\n");
+
+    private void Toml(string text) => bridge.Write("vehicles.toml", text);
+
+    private void Refused(params string[] lines)
+    {
+        Run run = Run.Of("check", bridge.Folder);
+        Assert.Equal(string.Join('\n', lines) + "\n", run.Error);
+        Assert.Equal("", run.Output);
+        Assert.Equal(1, run.Status);
+    }
+}
