@@ -129,7 +129,7 @@ internal sealed record BridgeToml(string Name, int? Built, Deck Deck, RatingSett
             findings.Error(section.PlaceOf("vehicles"), "vehicles is an empty list: name some, or leave the key out for all legal and emergency vehicles.");
         }
 
-        MethodChoice.CheckFactorsOf(method, section, vehicles, catalogue, findings);
+        MethodChoice.WarnOfLoadsWithoutFactor(method, section, vehicles, catalogue, findings);
         if (section.Has("crawl_speed") && section.Has("impact"))
         {
             findings.Error(section.PlaceOf("crawl_speed"), "crawl_speed leaves impact out and impact gives it: keep one of the two.");

@@ -24,6 +24,11 @@ internal static class MethodChoice
 
         if (string.Equals(name, PartialFactorRating.ShortName, StringComparison.OrdinalIgnoreCase))
         {
+            foreach ((string key, string given) in Replaced.Where(r => section.Has(r.Key)))
+            {
+                findings.Error(section.PlaceOf(key), $"{key} does not go with method = \"{PartialFactorRating.ShortName}\": {BridgeFolder.FactorsFile} says it, as {given}. Leave {key} out here.");
+            }
+
             if (!factors.AreThere)
             {
                 findings.Error(
@@ -52,18 +57,13 @@ internal static class MethodChoice
     public static string NotUsed(RatingMethod? method) =>
         $"is not used: {(method is null ? $"{BridgeFolder.BridgeFile} names no method" : $"the method is {method.Name}, which has its own factors")}. Write method = \"{PartialFactorRating.ShortName}\" under [rating] of {BridgeFolder.BridgeFile}, or take the file away.";
 
-    /// <summary>With the user's own factors: keys that would say a second time what factors.toml says, and loads that have no factor.</summary>
-    public static void CheckFactorsOf(
+    /// <summary>Warns of loads asked for that have no factor among the user's own.</summary>
+    public static void WarnOfLoadsWithoutFactor(
         RatingMethod? method, TomlSection section, IReadOnlyList<(string Text, Place Where)>? vehicles, Catalogue catalogue, FindingList findings)
     {
         if (method is not PartialFactorRating { Factors: { } factors })
         {
             return;
-        }
-
-        foreach ((string key, string given) in Replaced.Where(r => section.Has(r.Key)))
-        {
-            findings.Error(section.PlaceOf(key), $"{key} does not go with method = \"{PartialFactorRating.ShortName}\": {BridgeFolder.FactorsFile} says it, as {given}. Leave {key} out here.");
         }
 
         if (vehicles is null && factors.Traffic is null)

@@ -18,7 +18,7 @@ public static class PostingWording
     {
         ArgumentNullException.ThrowIfNull(method);
         return $"No posting load is given, and no vehicle can be called safe here: no posting rule belongs to the method {method.Name}. "
-            + "What its rating factors lead to is laid down by the authority whose factors they are. rate gives the factors";
+            + "What its rating factors lead to is laid down by the authority whose factors they are. rate gives the factors.";
     }
 
     /// <summary>The word for a silhouette.</summary>
