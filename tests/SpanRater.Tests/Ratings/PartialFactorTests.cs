@@ -53,7 +53,7 @@ public class PartialFactorTests
 
         Assert.All(Enum.GetValues<VehicleClass>(), c => Assert.Equal(
             c is VehicleClass.Crowd or VehicleClass.Maintenance ? new ClassRule(false, 1, false) : new ClassRule(true, null, true), method.RuleOf(c)));
-        Assert.Equal([1.0, 0.9, 0.9], new[] { 1, 2, 3 }.Select(method.Presence));
+        Assert.Equal([1.0, 0.9, 0.9], Enumerable.Range(1, 3).Select(method.Presence));
     }
 
     [Fact]
