@@ -15,6 +15,11 @@ internal static class PostCommand
         {
             Bridge bridge = reading.Bridge!;
             RatingMethod method = RateCommand.MethodOf(reading);
+            if (!method.HasPosting)
+            {
+                return answer.Deliver(PostingPage.WithoutRule(bridge, method), units);
+            }
+
             if (parsed.GetValue(level) is { } asked && !Posting.HasInventory(method, bridge.Rating))
             {
                 throw new RefusedException($"--level {asked}: {method.Name} posts legal types by their legal rating, and has no other: leave --level out.");

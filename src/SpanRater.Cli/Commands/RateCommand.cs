@@ -27,7 +27,7 @@ internal static class RateCommand
         var missing = new List<string>();
         if (reading.Bridge!.Rating.Method is null)
         {
-            missing.Add($"{reading.MethodPlace}: the rating method is missing: write method = \"LRFR\", \"LFR\" or \"ASR\" under [rating].");
+            missing.Add($"{reading.MethodPlace}: the rating method is missing: write method = \"LRFR\", \"LFR\", \"ASR\" or \"partial factors\" under [rating].");
         }
 
         if (reading.Bridge.FindCase(Bridge.ComponentsCase) is null)

@@ -43,15 +43,16 @@ public sealed record ClassRule(bool HasImpact, int? MostLanes, bool HasPresence)
 
 /// <summary>
 /// A rating method is one object: levels, factors, impact, presence and which capacity it takes, each with its source.
-/// Nothing else asks which method it is; a further method is a further file and a line in <see cref="All"/>.
+/// Nothing else asks which method it is; a further method is a further file and a line in <see cref="All"/>. The method of the user's
+/// own factors, <see cref="PartialFactorRating"/>, is made from them.
 /// </summary>
 public abstract class RatingMethod
 {
-    /// <summary>The methods there are.</summary>
+    /// <summary>The methods whose factors are built in.</summary>
     public static IReadOnlyList<RatingMethod> All { get; } =
         [new LoadAndResistanceFactorRating(), new LoadFactorRating(), new AllowableStressRating()];
 
-    /// <summary>Short name: LRFR, LFR or ASR.</summary>
+    /// <summary>Short name: LRFR, LFR, ASR or partial factors.</summary>
     public abstract string Name { get; }
 
     /// <summary>The name in words.</summary>
@@ -75,6 +76,9 @@ public abstract class RatingMethod
 
     /// <summary>Deck length above which legal loads have a lane-type form as well [m]; null where the method has none.</summary>
     public virtual double? LaneTypeLegalLoadAbove => null;
+
+    /// <summary>Whether a posting rule belongs to the method.</summary>
+    public virtual bool HasPosting => true;
 
     /// <summary>How the safe load of a legal type follows from its factor.</summary>
     public virtual PostingRule LegalPosting => PostingRule.FactorTimesWeight;

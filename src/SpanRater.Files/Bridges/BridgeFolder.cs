@@ -24,10 +24,13 @@ public static class BridgeFolder
     /// <summary>The bridge's own loadings, crowds and tracked vehicles.</summary>
     public const string LoadingsFile = "vehicles.toml";
 
+    /// <summary>The user's own partial factors.</summary>
+    public const string FactorsFile = "factors.toml";
+
     /// <summary>More crossings than these are told in one warning: a web of two systems has one in every panel.</summary>
     private const int MostCrossingsToldApart = 3;
 
-    private static readonly string[] KnownFiles = [BridgeFile, JointsFile, MembersFile, DeadFile, LoadsFile, VehiclesFile, LoadingsFile];
+    private static readonly string[] KnownFiles = [BridgeFile, JointsFile, MembersFile, DeadFile, LoadsFile, VehiclesFile, LoadingsFile, FactorsFile];
 
     /// <summary>Reads everything in the folder and finds every fault in one go.</summary>
     /// <param name="folder">The folder.</param>
@@ -54,7 +57,7 @@ public static class BridgeFolder
         Catalogue catalogue = Catalogue.Read(cataloguePaths, own, findings);
 
         BridgeToml? said = TextFile.Read(Path.Combine(folder, BridgeFile), BridgeFile, findings) is { } toml
-            ? BridgeToml.Read(toml, BridgeFile, catalogue, findings)
+            ? BridgeToml.Read(toml, BridgeFile, catalogue, FactorsOf(folder, findings), findings)
             : null;
 
         DeadTable? dead = Exists(folder, DeadFile) ? ReadTable(folder, DeadFile, findings, (text, file, list) => DeadTable.Read(text, file, joints, said?.Deck, list)) : null;
@@ -66,6 +69,9 @@ public static class BridgeFolder
             : new Bridge(said.Name, said.Built, truss, said.Deck, said.Rating, deadLoads!.Cases, members!.Capacities) { RightCases = deadLoads.RightCases, DeadAccount = deadLoads.Account };
         return new BridgeReading(bridge, catalogue, joints?.Units ?? DisplayUnits.Si, findings, said?.MethodPlace ?? new Place(BridgeFile));
     }
+
+    private static (bool AreThere, PartialFactorRating? Method) FactorsOf(string folder, FindingList findings) =>
+        (Exists(folder, FactorsFile), Exists(folder, FactorsFile) ? ReadTable(folder, FactorsFile, findings, FactorsToml.Read) : null);
 
     private static bool Exists(string folder, string file) => Path.Exists(Path.Combine(folder, file));
 

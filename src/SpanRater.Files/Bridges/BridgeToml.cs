@@ -12,7 +12,7 @@ namespace SpanRater.Files;
 internal sealed record BridgeToml(string Name, int? Built, Deck Deck, RatingSettings Rating, Place MethodPlace, DeadSettings Dead)
 {
     /// <summary>What the file says; null where it has no usable name or is no TOML.</summary>
-    public static BridgeToml? Read(string text, string file, Catalogue catalogue, FindingList findings)
+    public static BridgeToml? Read(string text, string file, Catalogue catalogue, (bool AreThere, PartialFactorRating? Method) factors, FindingList findings)
     {
         if (TomlFile.Read(text, file, findings) is not { } toml)
         {
@@ -30,7 +30,12 @@ internal sealed record BridgeToml(string Name, int? Built, Deck Deck, RatingSett
 
         Deck deck = toml.Find("deck", findings) is { } deckSection ? ReadDeck(deckSection, findings) : new Deck();
         TomlSection? ratingSection = toml.Find("rating", findings);
-        RatingSettings rating = ratingSection is null ? new RatingSettings() : ReadRating(ratingSection, catalogue, findings);
+        RatingSettings rating = ratingSection is null ? new RatingSettings() : ReadRating(ratingSection, catalogue, factors, findings);
+        if (ratingSection?.Has("method") != true && factors.AreThere)
+        {
+            findings.Warning(new Place(BridgeFolder.FactorsFile), MethodChoice.NotUsed(null));
+        }
+
         DeadSettings dead = toml.Find("dead", findings) is { } deadSection ? DeadSettings.Read(deadSection, findings) : new DeadSettings(new Place(file));
         foreach (TomlSection other in toml.Tables.Where(t => t.Name is not ("deck" or "rating" or "dead")))
         {
@@ -94,19 +99,9 @@ internal sealed record BridgeToml(string Name, int? Built, Deck Deck, RatingSett
         return deck;
     }
 
-    private static RatingSettings ReadRating(TomlSection section, Catalogue catalogue, FindingList findings)
+    private static RatingSettings ReadRating(TomlSection section, Catalogue catalogue, (bool AreThere, PartialFactorRating? Method) factors, FindingList findings)
     {
-        RatingMethod? method = null;
-        if (section.Text("method") is { } methodName)
-        {
-            method = RatingMethod.Find(methodName);
-            if (method is null)
-            {
-                string[] methods = [.. RatingMethod.All.Select(m => m.Name)];
-                findings.Error(section.PlaceOf("method"), $"unknown method \"{methodName}\".{NearestName.Question(methodName, methods)} The methods are: {string.Join(", ", methods)}.");
-            }
-        }
-
+        RatingMethod? method = MethodChoice.Read(section, factors, findings);
         Condition? condition = null;
         if (section.Text("condition") is { } word)
         {
@@ -134,6 +129,7 @@ internal sealed record BridgeToml(string Name, int? Built, Deck Deck, RatingSett
             findings.Error(section.PlaceOf("vehicles"), "vehicles is an empty list: name some, or leave the key out for all legal and emergency vehicles.");
         }
 
+        MethodChoice.WarnOfLoadsWithoutFactor(method, section, vehicles, catalogue, findings);
         if (section.Has("crawl_speed") && section.Has("impact"))
         {
             findings.Error(section.PlaceOf("crawl_speed"), "crawl_speed leaves impact out and impact gives it: keep one of the two.");

@@ -3,7 +3,7 @@ namespace SpanRater.Files;
 /// <summary>The rules of standards for uniform loads that files may name.</summary>
 internal static class IntensityRules
 {
-    private static readonly LoadIntensity[] All = [];
+    private static readonly LoadIntensity[] All = [new FootbridgePressure(), new SidewalkPressure(), new HighwayLaneLoad()];
 
     /// <summary>Their names, for a message.</summary>
     public static string List(bool perArea) => string.Join(", ", All.Where(r => r.IsPerArea == perArea).Select(r => $"\"{r.Name}\""));

@@ -43,6 +43,14 @@ public sealed class FindingList
     /// <summary>True when the input is refused.</summary>
     public bool HasErrors => findings.Exists(f => f.Severity == FindingSeverity.Error);
 
+    /// <summary>Adds the findings of another list.</summary>
+    /// <param name="others">The other list.</param>
+    public void AddAll(FindingList others)
+    {
+        ArgumentNullException.ThrowIfNull(others);
+        findings.AddRange(others.findings);
+    }
+
     /// <summary>Adds an error.</summary>
     /// <param name="where">Where it stands.</param>
     /// <param name="what">What is wrong, and the mend.</param>

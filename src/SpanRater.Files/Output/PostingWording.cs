@@ -12,6 +12,15 @@ public static class PostingWording
         + "Posted tons are whole US tons of 2,000 lb, rounded down; the line of 3 US tons looks at the smallest safe load of all legal types before rounding, and a type that is not allowed counts as 0. "
         + "They are from AASHTO Manual for Bridge Evaluation, 3rd ed. (2018), 6A.8.3 and 6B.7, FHWA memo of 3 November 2016 (emergency vehicles) and 23 CFR 650.313 (closure); all from memory";
 
+    /// <summary>That no posting rule belongs to a method.</summary>
+    /// <param name="method">The method.</param>
+    public static string NoRule(RatingMethod method)
+    {
+        ArgumentNullException.ThrowIfNull(method);
+        return $"No posting load is given, and no vehicle can be called safe here: no posting rule belongs to the method {method.Name}. "
+            + "What its rating factors lead to is laid down by the authority whose factors they are. rate gives the factors.";
+    }
+
     /// <summary>The word for a silhouette.</summary>
     /// <param name="silhouette">The silhouette; null for a type of its own.</param>
     public static string Of(Silhouette? silhouette) => silhouette switch

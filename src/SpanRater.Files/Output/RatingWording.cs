@@ -18,7 +18,7 @@ public static class RatingWording
             $"uncarried compression in {r.Member}: it only pulls, and at {Math.Floor(r.Factor * 100) / 100:0.00} of the factored vehicle it goes slack with nothing to take over. Every rating of this vehicle is withheld"),
         NotRatedReason.NoPeaks r => $"its peaks could not be found by two routes that agree ({RefusalWording.Kind(r.Why)}): check coordinates, and the members marked tension only",
         NotRatedReason.RelievingAxlesWithRods r => $"relieving axles of {r.Vehicle} are to be left out, which has no meaning where rods go slack",
-        NotRatedReason.NoPermitFactor => "permit_factor is missing in bridge.toml [rating]: a permit vehicle is rated with the factor its permit calls for",
+        NotRatedReason.NoPermitFactor => "permit_factor is missing in bridge.toml [rating]: a permit vehicle is rated with the factor its permit calls for; by partial factors the factor is missing in factors.toml, under [crowd] for crowds and maintenance vehicles, under [traffic] for any other",
         NotRatedReason.NoShare r => Of(r.Share, units),
         _ => throw new ArgumentOutOfRangeException(nameof(reason), reason, "Every reason has a sentence."),
     };
@@ -30,6 +30,12 @@ public static class RatingWording
         ArgumentNullException.ThrowIfNull(row);
         return row.Beside is { } beside ? $"{row.Vehicle.Name} beside {beside.Vehicle.Name}" : row.Vehicle.Name;
     }
+
+    /// <summary>That the user's own partial factors hold none for a class, and where it would stand.</summary>
+    /// <param name="vehicleClass">The class.</param>
+    public static string FactorMissing(VehicleClass vehicleClass) => PartialFactors.IsCrowd(vehicleClass)
+        ? $"{BridgeFolder.FactorsFile} has no factor on crowds and service vehicles: it is not rated until factor stands under [crowd] there."
+        : $"{BridgeFolder.FactorsFile} has no factors of traffic: it is not rated until factor, dynamic_allowance and lanes stand under [traffic] there.";
 
     /// <summary>The column of members.csv that gives a capacity.</summary>
     /// <param name="capacity">The capacity.</param>
@@ -103,11 +109,13 @@ public static class RatingWording
     {
         ArgumentNullException.ThrowIfNull(rating);
         DeadFactors dead = rating.Method.DeadFactorsWith(rating.Bridge.Rating);
-        IEnumerable<string> levels = rating.Rows.Select(r => r.Level).Where(l => l.LiveFactor is not null).DistinctBy(l => l.Name)
-            .Select(l => string.Create(CultureInfo.InvariantCulture, $", live {l.LiveFactor:0.00##} at {l.Name} level"));
+        var levels = rating.Rows.Where(r => r.Level.LiveFactor is not null).GroupBy(r => (r.Level.Name, r.Level.LiveFactor)).ToList();
+        IEnumerable<string> live = levels.Select(l => string.Create(
+            CultureInfo.InvariantCulture,
+            $", live {l.Key.LiveFactor:0.00##} at {l.Key.Name} level{(levels.Count(o => o.Key.Name == l.Key.Name) == 1 ? "" : $" on class {string.Join(" and ", l.Select(r => VehicleClassNames.Name(r.Vehicle.Class)).Distinct())}")}"));
         return string.Create(
             CultureInfo.InvariantCulture,
-            $"Factors: DC {dead.Components:0.00##} ({dead.RelievingComponents:0.00##} where it relieves), DW {dead.WearingSurface:0.00##} ({dead.RelievingWearingSurface:0.00##} where it relieves){string.Concat(levels)}");
+            $"Factors: DC {dead.Components:0.00##} ({dead.RelievingComponents:0.00##} where it relieves), DW {dead.WearingSurface:0.00##} ({dead.RelievingWearingSurface:0.00##} where it relieves){string.Concat(live)}");
     }
 
     private static string Of(ShareOutcome share, DisplayUnits units) => share switch

@@ -112,6 +112,26 @@ internal sealed class TomlSection(string file, string name, Place where, Finding
         return null;
     }
 
+    /// <summary>A list of plain numbers within limits, at least one.</summary>
+    public IReadOnlyList<double>? Numbers(string key, double least, double most, string mend)
+    {
+        if (Value(key) is not { } value)
+        {
+            return null;
+        }
+
+        double[] numbers = value is ArraySyntax array
+            ? [.. array.Items.Select(i => i.Value switch { IntegerValueSyntax whole => whole.Value, FloatValueSyntax real => real.Value, _ => double.NaN })]
+            : [];
+        if (numbers.Length > 0 && numbers.All(n => n >= least && n <= most))
+        {
+            return numbers;
+        }
+
+        findings.Error(PlaceOf(key), $"{key} = {value.ToString().Trim()}: {mend}");
+        return null;
+    }
+
     /// <summary>A whole number within limits.</summary>
     public int? WholeNumber(string key, int least, int most, string mend)
     {

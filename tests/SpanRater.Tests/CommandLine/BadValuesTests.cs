@@ -176,7 +176,7 @@ public sealed class BadValuesTests : IDisposable
         bridge.Replace("bridge.toml", "method = \"LRFR\"\n", "").Write("loads.csv", "case,joint,up [kip]\nsnow,L1,-1\n");
         Run run = Run.Of("rate", bridge.Folder);
         Assert.Equal(
-            "bridge.toml:8:1: the rating method is missing: write method = \"LRFR\", \"LFR\" or \"ASR\" under [rating].\n"
+            "bridge.toml:8:1: the rating method is missing: write method = \"LRFR\", \"LFR\", \"ASR\" or \"partial factors\" under [rating].\n"
             + "loads.csv: has no case DC, the dead load of the components on one truss: a bridge is not rated without it.\n",
             run.Error);
         Assert.Equal(1, run.Status);

@@ -127,7 +127,7 @@ public sealed partial class ShareCommandTests : IDisposable
         Run run = Run.Of("share", bridge.Folder);
 
         Assert.Equal(0, run.Status);
-        Assert.Contains("No rating method is given in bridge.toml, and presence factors are a method's own: these shares have none. Write method = \"LRFR\", \"LFR\" or \"ASR\" under [rating].", run.Output, StringComparison.Ordinal);
+        Assert.Contains("No rating method is given in bridge.toml, and presence factors are a method's own: these shares have none. Write method = \"LRFR\", \"LFR\", \"ASR\" or \"partial factors\" under [rating].", run.Output, StringComparison.Ordinal);
         Assert.Contains("((14 − 3) + (14 − 9)) / (2 · 14) = 16 / 28 = 0.5714\n", run.Output, StringComparison.Ordinal);
         Assert.DoesNotContain("1.20", run.Output, StringComparison.Ordinal);
     }

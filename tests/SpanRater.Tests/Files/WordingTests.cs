@@ -60,7 +60,7 @@ public class WordingTests
         { new NotRatedReason.Uncarried("U2L3", 0.7999), "uncarried compression in U2L3: it only pulls, and at 0.79 of the factored vehicle it goes slack with nothing to take over. Every rating of this vehicle is withheld" },
         { new NotRatedReason.NoPeaks(new Refusal.RoutesDiffer("U1L2", 3e-8)), "its peaks could not be found by two routes that agree (routesDiffer): check coordinates, and the members marked tension only" },
         { new NotRatedReason.RelievingAxlesWithRods("NRL"), "relieving axles of NRL are to be left out, which has no meaning where rods go slack" },
-        { new NotRatedReason.NoPermitFactor(), "permit_factor is missing in bridge.toml [rating]: a permit vehicle is rated with the factor its permit calls for" },
+        { new NotRatedReason.NoPermitFactor(), "permit_factor is missing in bridge.toml [rating]: a permit vehicle is rated with the factor its permit calls for; by partial factors the factor is missing in factors.toml, under [crowd] for crowds and maintenance vehicles, under [traffic] for any other" },
         { new NotRatedReason.NoShare(new ShareOutcome.NotGiven(true, true)), "no lateral share: truss_spacing and roadway are missing in bridge.toml [deck] (or give truss_share)" },
         { new NotRatedReason.NoShare(new ShareOutcome.NotGiven(false, true)), "no lateral share: roadway is missing in bridge.toml [deck] (or give truss_share)" },
         { new NotRatedReason.NoShare(new ShareOutcome.NotTwoTrusses(3)), "no lateral share: the lever rule is for two trusses and there are 3; give truss_share in bridge.toml [deck]" },

@@ -51,6 +51,18 @@ internal static class PostingJson
 
     public static void WriteRefused(Utf8JsonWriter json, Bridge bridge, RatingMethod method, Refusal refusal)
     {
+        WriteNoLoads(json, bridge, method);
+        json.WriteRefusal(refusal, bridge.Truss);
+    }
+
+    public static void WriteWithoutRule(Utf8JsonWriter json, Bridge bridge, RatingMethod method, string why)
+    {
+        WriteNoLoads(json, bridge, method);
+        json.WriteString("reason", why);
+    }
+
+    private static void WriteNoLoads(Utf8JsonWriter json, Bridge bridge, RatingMethod method)
+    {
         WriteHead(json, bridge, method);
         json.WriteNames("postings", []);
         json.WriteNames("limits", []);
@@ -58,7 +70,6 @@ internal static class PostingJson
         json.WriteNull("closure");
         json.WriteBoolean("complete", false);
         json.WriteNull("smallestSafeLoad");
-        json.WriteRefusal(refusal, bridge.Truss);
     }
 
     private static void WriteHead(Utf8JsonWriter json, Bridge bridge, RatingMethod method)

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.Json;
 
 namespace SpanRater.Files;
 
@@ -84,8 +85,22 @@ public static class PostingPage
     {
         ArgumentNullException.ThrowIfNull(bridge);
         ArgumentNullException.ThrowIfNull(method);
-        string why = $"No posting load is given, and no vehicle can be called safe here. {RefusalWording.Sentence(refusal, bridge.Truss)}";
-        return new ResultPage(
+        return WithoutLoads(bridge, method, $"No posting load is given, and no vehicle can be called safe here. {RefusalWording.Sentence(refusal, bridge.Truss)}", json => PostingJson.WriteRefused(json, bridge, method, refusal));
+    }
+
+    /// <summary>The page of a method to which no posting rule belongs.</summary>
+    /// <param name="bridge">The bridge.</param>
+    /// <param name="method">The method.</param>
+    public static ResultPage WithoutRule(Bridge bridge, RatingMethod method)
+    {
+        ArgumentNullException.ThrowIfNull(bridge);
+        ArgumentNullException.ThrowIfNull(method);
+        string why = PostingWording.NoRule(method);
+        return WithoutLoads(bridge, method, why, json => PostingJson.WriteWithoutRule(json, bridge, method, why));
+    }
+
+    private static ResultPage WithoutLoads(Bridge bridge, RatingMethod method, string why, Action<Utf8JsonWriter> json) =>
+        new(
             [
                 new ResultBlock.Heading(Title(bridge, method)),
                 new ResultBlock.Paragraph(why, Strong: true),
@@ -94,9 +109,8 @@ public static class PostingPage
             ],
             new ResultTable(Columns, []),
             [why, Words.TrussOnly, Words.Caution],
-            json => PostingJson.WriteRefused(json, bridge, method, refusal),
+            json,
             IsAnswer: false);
-    }
 
     private static string Title(Bridge bridge, RatingMethod method) => $"{bridge.Name}: posting review by {method.FullName} ({method.Name})";
 

@@ -79,7 +79,7 @@ public static class SharePage
 
         if (method is null)
         {
-            yield return "No rating method is given in bridge.toml, and presence factors are a method's own: these shares have none. Write method = \"LRFR\", \"LFR\" or \"ASR\" under [rating]";
+            yield return "No rating method is given in bridge.toml, and presence factors are a method's own: these shares have none. Write method = \"LRFR\", \"LFR\", \"ASR\" or \"partial factors\" under [rating]";
         }
     }
 
