@@ -9,18 +9,16 @@ public sealed record PublishedUnitWeight(string Material, double Weight, string 
     /// <summary>One pound per cubic foot [N/m³].</summary>
     public const double PoundPerCubicFoot = 4.4482216152605 / 0.028316846592;
 
-    private const string StandardSpecifications = "AASHTO Standard Specifications, 17th ed. (2002), 3.3.6, from memory";
-
     /// <summary>Every material there is.</summary>
     public static IReadOnlyList<PublishedUnitWeight> All { get; } =
     [
-        Of("steel", 490, StandardSpecifications),
-        Of("concrete", 150, StandardSpecifications),
-        Of("timber", 50, "USDA Timber Bridges (1990), ch. 6"),
-        Of("rolled gravel", 140, StandardSpecifications),
-        Of("macadam", 140, StandardSpecifications),
-        Of("compacted earth", 120, StandardSpecifications),
-        Of("loose earth", 100, StandardSpecifications),
+        Of("steel", 490, DeadLoadClauses.UnitWeights),
+        Of("concrete", 150, DeadLoadClauses.UnitWeights),
+        Of("timber", 50, DeadLoadClauses.TimberWeight),
+        Of("rolled gravel", 140, DeadLoadClauses.UnitWeights),
+        Of("macadam", 140, DeadLoadClauses.UnitWeights),
+        Of("compacted earth", 120, DeadLoadClauses.UnitWeights),
+        Of("loose earth", 100, DeadLoadClauses.UnitWeights),
     ];
 
     /// <summary>The material of that name, or null.</summary>
@@ -28,5 +26,5 @@ public sealed record PublishedUnitWeight(string Material, double Weight, string 
     public static PublishedUnitWeight? Find(string material) =>
         All.FirstOrDefault(u => string.Equals(u.Material, material, StringComparison.OrdinalIgnoreCase));
 
-    private static PublishedUnitWeight Of(string material, double pounds, string source) => new(material, pounds * PoundPerCubicFoot, source);
+    private static PublishedUnitWeight Of(string material, double pounds, Clause clause) => new(material, pounds * PoundPerCubicFoot, clause.CitationWithMark);
 }

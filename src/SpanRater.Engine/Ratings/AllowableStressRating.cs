@@ -7,9 +7,8 @@ internal sealed class AllowableStressRating : RatingMethod
 
     public override string FullName => "allowable stress rating";
 
-    public override string Source =>
-        "AASHTO Manual for Bridge Evaluation, 3rd ed. (2018), 6B.4.1 and 6B.4.2 (equation, A1 = A2 = 1); AASHTO Standard Specifications, " +
-        "17th ed. (2002), 3.8.2 (impact), 3.12 (presence); all from memory. Relieving dead load at 1.0 is common practice";
+    public override IReadOnlyList<Clause> Basis { get; } =
+        [FactorClauses.LfrAsrEquation, FactorClauses.Asr, ImpactClauses.ByLength, LateralClauses.OlderPresence, FactorClauses.LfrAsrRelieving];
 
     public override CapacityMeaning GivenCapacityMeaning => CapacityMeaning.AllowableForce;
 

@@ -7,10 +7,11 @@ internal sealed class LoadAndResistanceFactorRating : RatingMethod
 
     public override string FullName => "load and resistance factor rating";
 
-    public override string Source =>
-        "AASHTO Manual for Bridge Evaluation, 3rd ed. (2018), 6A.4.2.1 (equation), Table 6A.4.2.2-1 (dead and design factors), " +
-        "6A.4.4.2.3 (legal loads by truck traffic), 6A.4.4.3 (dynamic allowance 33%; 20% or 10% by riding surface, Table C6A.4.4.3-1); AASHTO LRFD 3.6.1.1.2 (presence), Table 3.4.1-2 " +
-        "(relieving dead load); FHWA memo of 3 November 2016 (emergency vehicles); all from memory";
+    public override IReadOnlyList<Clause> Basis { get; } =
+    [
+        FactorClauses.LrfrEquation, FactorClauses.LrfrDead, FactorClauses.LrfrDesign, FactorClauses.LrfrLegal, FactorClauses.SpecialHauling,
+        ImpactClauses.OfLrfr, ImpactClauses.BySurface, LateralClauses.LrfrPresence, FactorClauses.LrfrRelieving, FactorClauses.Emergency,
+    ];
 
     public override CapacityMeaning GivenCapacityMeaning => CapacityMeaning.FactoredResistance;
 
@@ -39,6 +40,14 @@ internal sealed class LoadAndResistanceFactorRating : RatingMethod
 
     public override bool UsesTruckTraffic(VehicleClass vehicleClass) =>
         vehicleClass is VehicleClass.Legal or VehicleClass.Screening or VehicleClass.Farm;
+
+    public override Clause? DoubtOf(LiveLoad load) => load switch
+    {
+        { Class: VehicleClass.Emergency } => FactorClauses.Emergency,
+        { Class: VehicleClass.Screening } or { Class: VehicleClass.Legal, Name: "SU4" or "SU5" or "SU6" or "SU7" } => FactorClauses.SpecialHauling,
+        Loading { Class: VehicleClass.Legal } loading => loading.Trains.Select(DoubtOf).FirstOrDefault(c => c is not null),
+        _ => null,
+    };
 
     public override double Impact(double loadedLength) => 0.33;
 

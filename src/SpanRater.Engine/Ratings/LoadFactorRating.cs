@@ -7,9 +7,8 @@ internal sealed class LoadFactorRating : RatingMethod
 
     public override string FullName => "load factor rating";
 
-    public override string Source =>
-        "AASHTO Manual for Bridge Evaluation, 3rd ed. (2018), 6B.4.1 and 6B.4.3 (equation, A1 and A2); AASHTO Standard Specifications, " +
-        "17th ed. (2002), 3.8.2 (impact), 3.12 (presence); all from memory. Relieving dead load at 1.0 is common practice";
+    public override IReadOnlyList<Clause> Basis { get; } =
+        [FactorClauses.LfrAsrEquation, FactorClauses.Lfr, ImpactClauses.ByLength, LateralClauses.OlderPresence, FactorClauses.LfrAsrRelieving];
 
     public override CapacityMeaning GivenCapacityMeaning => CapacityMeaning.FactoredResistance;
 

@@ -61,8 +61,11 @@ public abstract class RatingMethod
     /// <summary>What a given capacity holds already.</summary>
     public abstract CapacityMeaning GivenCapacityMeaning { get; }
 
-    /// <summary>The clauses that the factors are from, and whether from memory.</summary>
-    public abstract string Source { get; }
+    /// <summary>The clauses that the equation and the factors are from.</summary>
+    public abstract IReadOnlyList<Clause> Basis { get; }
+
+    /// <summary>The same in one line, with what is from memory.</summary>
+    public string Source => Clauses.Sources(Basis);
 
     /// <summary>Factors on dead load.</summary>
     public abstract DeadFactors DeadFactors { get; }
@@ -110,6 +113,10 @@ public abstract class RatingMethod
     /// <summary>Whether the live-load factor of a class rests on an unknown truck traffic.</summary>
     /// <param name="vehicleClass">The class.</param>
     public virtual bool UsesTruckTraffic(VehicleClass vehicleClass) => false;
+
+    /// <summary>The clause of a load's live-load factor that the user is asked to look up; null where there is no doubt of it.</summary>
+    /// <param name="load">The vehicle, loading or crowd.</param>
+    public virtual Clause? DoubtOf(LiveLoad load) => null;
 
     /// <summary>Presence factor [-].</summary>
     /// <param name="lanes">Loaded lanes, at least one.</param>

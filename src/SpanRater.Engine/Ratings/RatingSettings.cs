@@ -37,6 +37,9 @@ public sealed record RatingSettings
     /// <summary>Names of the vehicles to rate; null means all legal and emergency vehicles.</summary>
     public IReadOnlyList<string>? Vehicles { get; init; }
 
+    /// <summary>Names of the clauses in doubt whose value the user has looked up and found right.</summary>
+    public IReadOnlyList<string> Confirmed { get; init; } = [];
+
     /// <summary>Live-load factor of permit vehicles [-].</summary>
     public double? PermitFactor { get; init; }
 

@@ -33,6 +33,7 @@ internal sealed class RatingStamps(Bridge bridge, RatingMethod method)
             stamps.Add(new Stamp.UnknownTruckTraffic(factor));
         }
 
+        AddToConfirm(vehicles);
         double deckLength = bridge.Truss.Stations[^1] - bridge.Truss.Stations[0];
         if (deckLength > method.LaneTypeLegalLoadAbove
             && vehicles.Any(v => v.Class == VehicleClass.Legal)
@@ -70,6 +71,17 @@ internal sealed class RatingStamps(Bridge bridge, RatingMethod method)
         if (!stamps.Contains(stamp))
         {
             stamps.Add(stamp);
+        }
+    }
+
+    private void AddToConfirm(IReadOnlyList<LiveLoad> vehicles)
+    {
+        foreach (LiveLoad load in vehicles)
+        {
+            if (method.DoubtOf(load) is { } clause && method.LevelsOf(load.Class, bridge.Rating)[0].LiveFactor is { } factor)
+            {
+                Add(bridge.Rating.Confirmed.Contains(clause.Name) ? new Stamp.ConfirmedByUser(clause, factor) : new Stamp.DefaultToConfirm(clause, factor));
+            }
         }
     }
 

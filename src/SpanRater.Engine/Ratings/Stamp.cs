@@ -57,6 +57,16 @@ public abstract record Stamp
     /// <param name="DeckLength">Length of the deck [m].</param>
     public sealed record NoLaneTypeLegalLoad(double DeckLength) : Stamp;
 
+    /// <summary>A live-load factor rests on a clause in doubt, and nobody has looked it up.</summary>
+    /// <param name="Clause">The clause.</param>
+    /// <param name="Value">The factor used [-].</param>
+    public sealed record DefaultToConfirm(Clause Clause, double Value) : Stamp;
+
+    /// <summary>A live-load factor rests on a clause in doubt, and the user says that it has been looked up.</summary>
+    /// <param name="Clause">The clause.</param>
+    /// <param name="Value">The factor used [-].</param>
+    public sealed record ConfirmedByUser(Clause Clause, double Value) : Stamp;
+
     /// <summary>Impact is left out for a class of vehicles.</summary>
     /// <param name="Class">The class.</param>
     public sealed record NoImpact(VehicleClass Class) : Stamp;

@@ -144,12 +144,32 @@ internal sealed record BridgeToml(string Name, int? Built, Deck Deck, RatingSett
             TruckTraffic = section.Number("adtt", 0, 1e6, "write average daily truck traffic, one direction, such as 80."),
             Condition = condition,
             Vehicles = vehicles?.Select(v => catalogue.Find(v.Text)?.Name ?? v.Text).Distinct().ToList(),
+            Confirmed = ConfirmedIn(section, findings),
             PermitFactor = section.Number("permit_factor", 1, 5, "write the live-load factor of permit vehicles, 1 or more, such as 1.3."),
             RelievingComponents = section.Number("relieving_dc", 0, 1, "write the factor on components that relieve, from 0 to 1, such as 0.90."),
             RelievingWearingSurface = section.Number("relieving_dw", 0, 1, "write the factor on a wearing surface that relieves, from 0 to 1, such as 0.65."),
         };
         section.SayWhatIsUnknown();
         return settings;
+    }
+
+    private static List<string> ConfirmedIn(TomlSection section, FindingList findings)
+    {
+        string[] known = [.. Clauses.ToConfirm.Select(c => c.Name)];
+        var confirmed = new List<string>();
+        foreach ((string name, Place where) in section.TextsWithPlaces("confirmed") ?? [])
+        {
+            if (Clauses.FindToConfirm(name) is { } clause)
+            {
+                confirmed.Add(clause.Name);
+            }
+            else
+            {
+                findings.Error(where, $"confirmed: there is no value \"{name}\" to confirm.{NearestName.Question(name, known)} The values to confirm are: {string.Join(", ", known)}.");
+            }
+        }
+
+        return confirmed;
     }
 
     private static RidingSurface? SurfaceOf(TomlSection section, FindingList findings)

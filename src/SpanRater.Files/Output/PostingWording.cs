@@ -6,11 +6,11 @@ namespace SpanRater.Files;
 public static class PostingWording
 {
     /// <summary>The rules that safe loads follow, with their sources.</summary>
-    public const string Rules =
+    public static string Rules { get; } =
         "Safe loads: LRFR legal types (W / 0.7)(RF − 0.3) from a rating factor of 0.3 up to 1, and not allowed below 0.3; LFR and ASR RF × W at the level named. "
         + "Emergency vehicles, apart from the legal types: RF × 33.5 kip for a single rear axle, RF × 62 kip for a tandem, RF × gross. A factor of 1 or more asks for no posting. "
         + "Posted tons are whole US tons of 2,000 lb, rounded down; the line of 3 US tons looks at the smallest safe load of all legal types before rounding, and a type that is not allowed counts as 0. "
-        + "They are from AASHTO Manual for Bridge Evaluation, 3rd ed. (2018), 6A.8.3 and 6B.7, FHWA memo of 3 November 2016 (emergency vehicles) and 23 CFR 650.313 (closure); all from memory";
+        + $"They are from {Clauses.Sources([PostingClauses.Lrfr, PostingClauses.LfrAsr, PostingClauses.Emergency, PostingClauses.Closure])}";
 
     /// <summary>That no posting rule belongs to a method.</summary>
     /// <param name="method">The method.</param>

@@ -223,6 +223,28 @@ public sealed class BadValuesTests : IDisposable
         Refused("vehicles.csv:2:6: unknown class \"farmer\". Did you mean \"farm\"? The classes are: design, legal, screening, emergency, permit, farm, maintenance, crowd.");
     }
 
+    [Fact]
+    public void Check_ConfirmedNamesNoFactorInDoubt_IsRefusedWithTheNearestAndTheList()
+    {
+        bridge.Replace("bridge.toml", "adtt = 80", "confirmed = [\"emergncy factor\", \"DC\", \"Special hauling factor\"]");
+        Refused(
+            "bridge.toml:10:14: confirmed: there is no value \"emergncy factor\" to confirm. Did you mean \"emergency factor\"? The values to confirm are: special hauling factor, emergency factor.",
+            "bridge.toml:10:33: confirmed: there is no value \"DC\" to confirm. The values to confirm are: special hauling factor, emergency factor.");
+    }
+
+    [Fact]
+    public void Rate_FactorInDoubt_IsToldUntilItIsConfirmed()
+    {
+        bridge.Replace("bridge.toml", "\"Type 3\"", "\"EV2\"");
+        string before = Run.Of("rate", bridge.Folder).Output;
+        bridge.Replace("bridge.toml", "adtt = 80", "adtt = 80\nconfirmed = [\"emergency factor\"]");
+        string after = Run.Of("rate", bridge.Folder).Output;
+
+        Assert.Contains("to confirm: LRFR live-load factor of emergency vehicles, 1.30", before, StringComparison.Ordinal);
+        Assert.Contains("confirmed by the user: LRFR live-load factor of emergency vehicles, 1.30", after, StringComparison.Ordinal);
+        Assert.DoesNotContain("to confirm", after, StringComparison.Ordinal);
+    }
+
     private void Refused(params string[] lines)
     {
         Run run = Run.Of("check", bridge.Folder);

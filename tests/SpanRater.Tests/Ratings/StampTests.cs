@@ -54,6 +54,40 @@ public class StampTests
         Assert.Equal(new Stamp.NoImpact(VehicleClass.Maintenance), Assert.Single(rating.Stamps, s => s is Stamp.NoImpact));
     }
 
+    [Theory]
+    [InlineData(VehicleClass.Emergency, "one axle", "emergency factor", 1.30)]
+    [InlineData(VehicleClass.Screening, "one axle", "special hauling factor", 1.45)]
+    [InlineData(VehicleClass.Legal, "SU5", "special hauling factor", 1.45)]
+    public void Stamps_FactorInDoubt_AskToConfirmItUntilTheUserHas(VehicleClass vehicleClass, string name, string clause, double factor)
+    {
+        Vehicle vehicle = OneAxle(vehicleClass) with { Name = name };
+        Clause doubtful = Clauses.FindToConfirm(clause)!;
+        var toConfirm = new Stamp.DefaultToConfirm(doubtful, factor);
+
+        BridgeRating unconfirmed = Rate(Of(40), "LRFR", vehicle, vehicle);
+        BridgeRating confirmed = Rate(Of(40) with { Rating = new RatingSettings { Confirmed = [clause] } }, "LRFR", vehicle);
+
+        Assert.Single(unconfirmed.Stamps, toConfirm);
+        Assert.DoesNotContain(unconfirmed.Stamps, s => s is Stamp.ConfirmedByUser);
+        Assert.Contains(new Stamp.ConfirmedByUser(doubtful, factor), confirmed.Stamps);
+        Assert.DoesNotContain(toConfirm, confirmed.Stamps);
+    }
+
+    [Theory]
+    [InlineData("LRFR", VehicleClass.Legal, "Type 3")]
+    [InlineData("LFR", VehicleClass.Emergency, "EV2")]
+    [InlineData("ASR", VehicleClass.Legal, "SU5")]
+    public void Stamps_FactorNotInDoubt_AskNothing(string method, VehicleClass vehicleClass, string name) =>
+        Assert.DoesNotContain(Rate(Of(40), method, OneAxle(vehicleClass) with { Name = name }).Stamps, s => s is Stamp.DefaultToConfirm or Stamp.ConfirmedByUser);
+
+    [Fact]
+    public void Stamps_LoadingOfSpecialHaulingVehicles_AsksToConfirmTheirFactor()
+    {
+        var loading = new Loading("worst of two", VehicleClass.Legal, [OneAxle(VehicleClass.Legal), OneAxle(VehicleClass.Legal) with { Name = "SU4" }], null, "made up for the test");
+
+        Assert.Contains(new Stamp.DefaultToConfirm(FactorClauses.SpecialHauling, 1.45), Rate(Of(40), "LRFR", loading).Stamps);
+    }
+
     // An allowance that was given holds for every vehicle, so none is left out.
     [Fact]
     public void Stamps_ImpactGiven_StandsInPlaceOfImpactLeftOut()

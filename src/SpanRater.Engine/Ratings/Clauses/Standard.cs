@@ -1,0 +1,43 @@
+namespace SpanRater;
+
+/// <summary>A standard, law or practice that numbers are taken from.</summary>
+/// <param name="Name">Its name.</param>
+/// <param name="Edition">Its edition; empty where its name says it.</param>
+public sealed record Standard(string Name, string Edition)
+{
+    /// <summary>Rating of bridges in service.</summary>
+    public static Standard Manual { get; } = new("AASHTO Manual for Bridge Evaluation", "3rd ed. (2018)");
+
+    /// <summary>Design by load and resistance factors.</summary>
+    public static Standard LoadAndResistanceFactorDesign { get; } = new("AASHTO LRFD", "8th ed. (2017)");
+
+    /// <summary>The older design standard, by load factors or allowable stresses.</summary>
+    public static Standard StandardSpecifications { get; } = new("AASHTO Standard Specifications", "17th ed. (2002)");
+
+    /// <summary>How emergency vehicles are rated.</summary>
+    public static Standard EmergencyMemo { get; } = new("FHWA memo of 3 November 2016", "");
+
+    /// <summary>Federal regulations on highways.</summary>
+    public static Standard FederalRegulations { get; } = new("23 CFR", "");
+
+    /// <summary>Federal law on highways.</summary>
+    public static Standard FederalLaw { get; } = new("23 U.S.C.", "");
+
+    /// <summary>Footbridges.</summary>
+    public static Standard Footbridges { get; } = new("AASHTO LRFD Guide Specifications for Pedestrian Bridges", "(2009)");
+
+    /// <summary>Footbridges, the older guide.</summary>
+    public static Standard OldFootbridges { get; } = new("AASHTO Guide Specifications for Design of Pedestrian Bridges", "(1997)");
+
+    /// <summary>Vibration of floors and footbridges.</summary>
+    public static Standard FloorVibrations { get; } = new("AISC Steel Design Guide 11", "(1997)");
+
+    /// <summary>Timber bridges.</summary>
+    public static Standard TimberBridges { get; } = new("USDA Timber Bridges", "(1990)");
+
+    /// <summary>Road signs.</summary>
+    public static Standard TrafficSigns { get; } = new("Manual on Uniform Traffic Control Devices", "(2003)");
+
+    /// <summary>What the trade does, without a clause to quote.</summary>
+    public static Standard Practice { get; } = new("common practice", "");
+}
