@@ -79,7 +79,7 @@ internal static class AlternativesSection
         name,
         PostingWording.Factor(lowest?.Factor),
         gain,
-        lowest?.Vehicle.Name ?? "",
+        lowest is null ? "" : RatingWording.Under(lowest),
         lowest is null ? "" : Member(lowest),
         lowest is null ? "" : Words.Of(lowest.Sense),
         lowest?.Level.Name ?? "",
@@ -94,6 +94,7 @@ internal static class AlternativesSection
         foreach (Alternative each in alternatives.All)
         {
             string unknown = each.Refusal is { } refusal ? $". With it nothing is rated: {RefusalWording.Sentence(refusal, bridge.Truss)}"
+                : each.Lowest is null && alternatives.Lowest is null ? ". With it no type has a factor either"
                 : each.Gain is null && alternatives.Lowest is not null ? ". With it a type that has a factor now has none, so that its gain is not known"
                 : "";
             yield return $"{AlternativeWording.Name(each.Kind)}: {AlternativeWording.AsksFor(each, bridge, units)}{unknown}";
@@ -103,7 +104,7 @@ internal static class AlternativesSection
     private static string Comes(Alternative each, Bridge bridge) => each switch
     {
         { Refusal: { } refusal } => $"nothing is rated with it: {RefusalWording.Sentence(refusal, bridge.Truss)}",
-        { Lowest: { } lowest } => $"lowest factor {PostingWording.Factor(lowest.Factor)} ({lowest.Vehicle.Name}, {Member(lowest)} in {Words.Of(lowest.Sense)}, {lowest.Level.Name} level), gain {AlternativeWording.Gain(each.Gain)}",
+        { Lowest: { } lowest } => $"lowest factor {PostingWording.Factor(lowest.Factor)} ({RatingWording.Under(lowest)}, {Member(lowest)} in {Words.Of(lowest.Sense)}, {lowest.Level.Name} level), gain {AlternativeWording.Gain(each.Gain)}",
         _ => "the lowest factor is not known with it",
     };
 

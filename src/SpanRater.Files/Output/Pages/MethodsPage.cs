@@ -7,12 +7,12 @@ public static class MethodsPage
 {
     /// <summary>What holds of every such table.</summary>
     public const string NeverMixed =
-        "The methods ask different questions, and so do inventory level and the others: never mix methods in one posting, nor take the higher factor for that it is higher.";
+        "The methods ask different questions, and so do inventory level and the others: never mix methods in one posting, nor take a factor because it is the higher one.";
 
     private static readonly ResultColumn[] Columns =
     [
         new("vehicle"), new("class"), new("method"), new("level"), new("status"), new("factor", Quantity.Number), new("at most"), new("truss"),
-        new("member"), new("sense"), new("live factor", Quantity.Number), new("reason"),
+        new("member"), new("sense"), new("beside"), new("live factor", Quantity.Number), new("reason"),
     ];
 
     /// <summary>The page of a comparison.</summary>
@@ -42,7 +42,7 @@ public static class MethodsPage
         blocks.Add(new ResultBlock.Items("How to read it:", notes));
         blocks.Add(new ResultBlock.Items("Assumed, or done in place of what was asked:", assumed));
         blocks.Add(new ResultBlock.Paragraph($"{DeadLoadWording.Of(comparison.Bridge, units)}."));
-        blocks.Add(new ResultBlock.Items("Factors:", factors));
+        blocks.Add(new ResultBlock.Items("Of each method:", factors));
         blocks.Add(new ResultBlock.Paragraph(Words.Caution, Strong: true));
         return new ResultPage(
             blocks,
@@ -94,7 +94,7 @@ public static class MethodsPage
     private static string Cell(MethodResult result) => result switch
     {
         { Lowest: { Status: RatingStatus.DeadExceeds } dead } => $"0, dead load exceeds {Member(dead)} {Words.Of(dead.Sense)}",
-        { Lowest: { } lowest } => $"{(result.IsAtMost ? "at most " : "")}{PostingWording.Factor(lowest.Factor)}, {Member(lowest)} {Words.Of(lowest.Sense)}",
+        { Lowest: { } lowest } => $"{(result.IsAtMost ? "at most " : "")}{PostingWording.Factor(lowest.Factor)}, {Member(lowest)} {Words.Of(lowest.Sense)}{(lowest.Beside is { } beside ? $", beside {beside.Vehicle.Name}" : "")}",
         { Reason: NotRatedReason.Uncarried } => "withheld",
         _ => "not rated",
     };
@@ -151,7 +151,8 @@ public static class MethodsPage
     private static IReadOnlyList<object?> CsvRow(MethodResult r, DisplayUnits units) =>
     [
         r.Vehicle.Name, VehicleClassNames.Name(r.Vehicle.Class), r.Method.Name, r.Level.Name, Words.Of(Status(r)), r.Lowest?.Factor, r.IsAtMost ? "yes" : "",
-        r.Lowest?.Truss ?? "", r.Lowest?.Member.Name ?? "", r.Lowest is null ? "" : Words.Of(r.Lowest.Sense), r.Level.LiveFactor, Reason(r, units),
+        r.Lowest?.Truss ?? "", r.Lowest?.Member.Name ?? "", r.Lowest is null ? "" : Words.Of(r.Lowest.Sense),
+        r.Lowest?.Beside?.Vehicle.Name ?? "", r.Level.LiveFactor, Reason(r, units),
     ];
 
     private static void WriteHead(Utf8JsonWriter json, Bridge bridge)
@@ -202,6 +203,7 @@ public static class MethodsPage
             json.WriteString("truss", result.Lowest?.Truss);
             json.WriteString("member", result.Lowest?.Member.Name);
             json.WriteString("sense", result.Lowest is null ? null : Words.Of(result.Lowest.Sense));
+            json.WriteString("beside", result.Lowest?.Beside?.Vehicle.Name);
             json.WriteNumberOrNull("liveFactor", result.Level.LiveFactor);
             json.WriteString("reason", reason.Length == 0 ? null : reason);
             json.WriteEndObject();
