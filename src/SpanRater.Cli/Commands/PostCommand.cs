@@ -25,9 +25,13 @@ internal static class PostCommand
                 throw new RefusedException($"--level {asked}: {method.Name} posts legal types by their legal rating, and has no other: leave --level out.");
             }
 
-            return MemberRater.Rate(bridge, method, reading.VehiclesAsked).TryGet(out BridgeRating? rating, out Refusal? refusal)
-                ? answer.Deliver(PostingPage.Of(Posting.Of(rating, parsed.GetValue(level) == "inventory"), reading.PostedKindsNotAsked, units), units)
-                : answer.Deliver(PostingPage.Refused(bridge, method, refusal), units);
+            if (!MemberRater.Rate(bridge, method, reading.VehiclesAsked).TryGet(out BridgeRating? rating, out Refusal? refusal))
+            {
+                return answer.Deliver(PostingPage.Refused(bridge, method, refusal), units);
+            }
+
+            var posting = Posting.Of(rating, parsed.GetValue(level) == "inventory");
+            return answer.Deliver(PostingPage.Of(posting, reading.PostedKindsNotAsked, units, Alternatives.Of(posting, reading.VehiclesAsked)), units);
         });
     }
 }

@@ -30,11 +30,23 @@ internal static class RateCommand
             missing.Add($"{reading.MethodPlace}: the rating method is missing: write method = \"LRFR\", \"LFR\", \"ASR\" or \"partial factors\" under [rating].");
         }
 
-        if (reading.Bridge.FindCase(Bridge.ComponentsCase) is null)
+        if (WithoutComponents(reading.Bridge) is { } withoutComponents)
         {
-            missing.Add($"{BridgeFolder.LoadsFile}: has no case {Bridge.ComponentsCase}{(reading.Bridge.DeadAccount?.TakeOff is null ? "" : $", and the take-off no item of it")}, the dead load of the components on one truss: a bridge is not rated without it.");
+            missing.Add(withoutComponents);
         }
 
         return missing.Count > 0 ? throw new RefusedException(missing) : reading.Bridge.Rating.Method!;
     }
+
+    /// <summary>Refuses a bridge without the dead load of its components.</summary>
+    public static void AskForComponents(Bridge bridge)
+    {
+        if (WithoutComponents(bridge) is { } message)
+        {
+            throw new RefusedException(message);
+        }
+    }
+
+    private static string? WithoutComponents(Bridge bridge) => bridge.FindCase(Bridge.ComponentsCase) is not null ? null
+        : $"{BridgeFolder.LoadsFile}: has no case {Bridge.ComponentsCase}{(bridge.DeadAccount?.TakeOff is null ? "" : $", and the take-off no item of it")}, the dead load of the components on one truss: a bridge is not rated without it.";
 }

@@ -26,4 +26,16 @@ public sealed record Deck
 
     /// <summary>Why the share was given and the lever rule is not used; null where no reason is given.</summary>
     public string? TrussShareReason { get; init; }
+
+    /// <summary>Most lanes that may be loaded at once, of any class of vehicles; null for as many as the class may load.</summary>
+    public int? MostLanes { get; init; }
+
+    /// <summary>Whether every vehicle is held on the middle of the roadway, one lane alone; else it stands as near to a kerb as it may.</summary>
+    public bool VehiclesHeldToMiddle { get; init; }
+
+    /// <summary>Lanes that may be loaded at once: the fewest of what the roadway, the deck and the class of vehicles allow.</summary>
+    /// <param name="onRoadway">Lanes that fit the roadway.</param>
+    /// <param name="ofClass">Lanes that the class may load; null for as many as fit.</param>
+    internal int LanesLoaded(int onRoadway, int? ofClass) =>
+        VehiclesHeldToMiddle ? 1 : Math.Min(onRoadway, Math.Min(ofClass ?? int.MaxValue, MostLanes ?? int.MaxValue));
 }

@@ -47,7 +47,7 @@ public static class LeverRule
             return new ShareOutcome.TooWide(gauge + (2 * Math.Min(deck.WheelToKerb, ReducedWheelToKerb)), roadway);
         }
 
-        int lanes = Math.Min(LanesOn(roadway), mostLanes ?? int.MaxValue);
+        int lanes = deck.LanesLoaded(LanesOn(roadway), mostLanes);
         IReadOnlyList<LateralShare> left = Abreast(deck, roadway, gauge, lanes, presence, KerbFrom(deck, 0), spacing);
         IReadOnlyList<LateralShare> right = Abreast(deck, roadway, gauge, lanes, presence, KerbFrom(deck, 1), spacing);
         double outermost = left.Concat(right).Min(s => s.Wheels[0]);
@@ -75,7 +75,8 @@ public static class LeverRule
         }
 
         double spacing = deck.TrussSpacing!.Value, roadway = deck.Roadway!.Value;
-        int lanes = Math.Min(LanesOn(roadway), mostLanes ?? int.MaxValue);
+        int lanes = deck.LanesLoaded(LanesOn(roadway), mostLanes);
+        double fromKerb = deck.VehiclesHeldToMiddle ? (roadway - Math.Min(LaneLoadWidth, roadway)) / 2 : 0;
         LateralShare[] On(double kerb) =>
         [
             .. Enumerable.Range(1, lanes).Select(n =>
@@ -85,7 +86,7 @@ public static class LeverRule
                 return new LateralShare(presence(n) * strips.Sum(s => (spacing - s.Middle) / spacing), n, presence(n), [], deck.WheelToKerb) { Strips = strips };
             }),
         ];
-        return new ShareOutcome.Found(On(KerbFrom(deck, 0)), On(KerbFrom(deck, 1)));
+        return new ShareOutcome.Found(On(KerbFrom(deck, 0) + fromKerb), On(KerbFrom(deck, 1) + fromKerb));
     }
 
     /// <summary>
@@ -120,7 +121,7 @@ public static class LeverRule
     public static (LateralShare Near, LateralShare Far)? Pair(Deck deck, int truss, double near, double far, double presence)
     {
         ArgumentNullException.ThrowIfNull(deck);
-        if (deck is not { TrussShare: null, Trusses: 2, TrussSpacing: { } spacing, Roadway: { } roadway } || LanesOn(roadway) < 2)
+        if (deck is not { TrussShare: null, Trusses: 2, TrussSpacing: { } spacing, Roadway: { } roadway } || deck.LanesLoaded(LanesOn(roadway), 2) < 2)
         {
             return null;
         }
@@ -195,14 +196,15 @@ public static class LeverRule
         return shares;
     }
 
-    // The distance given, else 1 ft, else the vehicles do not fit.
+    // Half of what is free where vehicles are held to the middle; else the distance given, else 1 ft. Null where they do not fit.
     private static double? WheelToKerbFor(Deck deck, double roadway, double gauge, int vehicles) =>
         WheelToKerbIn(deck, roadway - (vehicles * gauge) - ((vehicles - 1) * BetweenVehicles));
 
     private static double? WheelToKerbIn(Deck deck, double between)
     {
         double free = between + SameLength;
-        return free >= 2 * deck.WheelToKerb ? deck.WheelToKerb
+        return deck.VehiclesHeldToMiddle ? free >= 2 * Math.Min(deck.WheelToKerb, ReducedWheelToKerb) ? between / 2 : null
+            : free >= 2 * deck.WheelToKerb ? deck.WheelToKerb
             : deck.WheelToKerb > ReducedWheelToKerb && free >= 2 * ReducedWheelToKerb ? ReducedWheelToKerb
             : null;
     }

@@ -54,13 +54,7 @@ public sealed record PostingRow
     public RatingRow? Lowest { get; init; }
 
     /// <summary>Weight that the factor is applied to: the gross weight, or that of a loading's own rule [N]; null where there is none.</summary>
-    public double? Weight => Vehicle switch
-    {
-        Vehicle vehicle => vehicle.Train.Weight,
-        TrackedVehicle tracked => tracked.Weight,
-        Loading loading => loading.PostedWeight,
-        _ => null,
-    };
+    public double? Weight => SpanRater.SafeLoad.WeightOf(Vehicle);
 
     /// <summary>Safe load, RF × W where the factor is at least 1 [N]; null where none is given.</summary>
     public double? SafeLoad { get; init; }

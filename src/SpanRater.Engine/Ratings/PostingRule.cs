@@ -48,6 +48,27 @@ public static class SafeLoad
         _ => factor * weight,
     };
 
+    /// <summary>Weight that a factor is applied to: the gross weight, or that of a loading's own rule [N]; null where there is none.</summary>
+    /// <param name="load">A vehicle, loading or crowd.</param>
+    public static double? WeightOf(LiveLoad load) => load switch
+    {
+        Vehicle vehicle => vehicle.Train.Weight,
+        TrackedVehicle tracked => tracked.Weight,
+        Loading loading => loading.PostedWeight,
+        _ => null,
+    };
+
+    /// <summary>
+    /// The rating in tons, <c>RT = RF × W</c> [N], which is no posting; null where there is no factor or no weight. Source: AASHTO Manual
+    /// for Bridge Evaluation, 3rd ed. (2018), 6A.4.4.4 and 6B.4.1, from memory.
+    /// </summary>
+    /// <param name="row">A row of a rating.</param>
+    public static double? EquivalentLoad(RatingRow row)
+    {
+        ArgumentNullException.ThrowIfNull(row);
+        return row.Factor * WeightOf(row.Vehicle);
+    }
+
     /// <summary>Whether a factor asks for no posting: at least 1.</summary>
     /// <param name="factor">The rating factor [-].</param>
     public static bool IsEnough(double factor) => Steady(factor) >= 1;

@@ -57,7 +57,7 @@ internal sealed class RatingStamps(Bridge bridge, RatingMethod method)
             Add(new Stamp.NearerToKerb(vehicle, nearest));
         }
 
-        int lanes = Math.Min(LeverRule.LanesOn(roadway), rule.MostLanes ?? int.MaxValue);
+        int lanes = bridge.Deck.LanesLoaded(LeverRule.LanesOn(roadway), rule.MostLanes);
         int abreast = LeverRule.MostAbreast(bridge.Deck, gauge);
         if (abreast < lanes)
         {

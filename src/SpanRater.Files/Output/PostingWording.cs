@@ -63,6 +63,10 @@ public static class PostingWording
     /// <param name="load">The load [N]; null for none.</param>
     public static string Tons(double? load) => load is { } l ? Cut(l / SafeLoad.UsTon, 2) : "";
 
+    /// <summary>US tons with one decimal, cut and not rounded.</summary>
+    /// <param name="load">The load [N]; null for none.</param>
+    public static string TenthsOfTons(double? load) => load is { } l ? Cut(l / SafeLoad.UsTon, 1) : "";
+
     /// <summary>A rating factor with three decimals, cut and not rounded.</summary>
     /// <param name="factor">The factor; null for none.</param>
     public static string Factor(double? factor) => factor switch

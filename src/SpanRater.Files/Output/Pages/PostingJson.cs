@@ -5,7 +5,7 @@ namespace SpanRater.Files;
 /// <summary>A posting as JSON.</summary>
 internal static class PostingJson
 {
-    public static void Write(Utf8JsonWriter json, Posting posting, IReadOnlyList<RatingRow> unrated, IReadOnlyList<string> notAsked)
+    public static void Write(Utf8JsonWriter json, Posting posting, IReadOnlyList<RatingRow> unrated, IReadOnlyList<string> notAsked, Alternatives? alternatives)
     {
         WriteHead(json, posting.Rating.Bridge, posting.Rating.Method);
         json.WriteStartArray("postings");
@@ -45,6 +45,7 @@ internal static class PostingJson
         RatingPage.WriteNotRated(json, unrated, []);
         json.WriteNames("notPartOfPosting", posting.Others.Select(o => o.Name));
         json.WriteNames("notAsked", notAsked);
+        AlternativesSection.Write(json, alternatives);
         json.WriteNames("assumptions", posting.Rating.Stamps.Select(s => RatingWording.Of(s, DisplayUnits.Si)));
         json.WriteNumber("residual", posting.Rating.Residual);
     }
@@ -70,6 +71,7 @@ internal static class PostingJson
         json.WriteNull("closure");
         json.WriteBoolean("complete", false);
         json.WriteNull("smallestSafeLoad");
+        AlternativesSection.Write(json, null);
     }
 
     private static void WriteHead(Utf8JsonWriter json, Bridge bridge, RatingMethod method)
@@ -80,7 +82,7 @@ internal static class PostingJson
         json.WriteString("scope", Words.TrussOnly);
     }
 
-    private static void WriteRow(Utf8JsonWriter json, PostingRow row)
+    public static void WriteRow(Utf8JsonWriter json, PostingRow row)
     {
         json.WriteStartObject();
         json.WriteString("vehicle", row.Vehicle.Name);
@@ -103,7 +105,7 @@ internal static class PostingJson
         json.WriteEndObject();
     }
 
-    private static void WriteLimit(Utf8JsonWriter json, string? silhouette, PostingLimit limit)
+    public static void WriteLimit(Utf8JsonWriter json, string? silhouette, PostingLimit limit)
     {
         json.WriteString("silhouette", silhouette);
         json.WriteNames("types", limit.Types.Select(t => t.Vehicle.Name));

@@ -17,7 +17,8 @@ public static class PostingPage
     /// <param name="posting">The posting.</param>
     /// <param name="notAsked">Legal and emergency vehicles that the bridge does not ask for.</param>
     /// <param name="units">The units to show.</param>
-    public static ResultPage Of(Posting posting, IReadOnlyList<string> notAsked, DisplayUnits units)
+    /// <param name="alternatives">What would help; null where that is not asked for, or no type is posted.</param>
+    public static ResultPage Of(Posting posting, IReadOnlyList<string> notAsked, DisplayUnits units, Alternatives? alternatives = null)
     {
         ArgumentNullException.ThrowIfNull(posting);
         ArgumentNullException.ThrowIfNull(notAsked);
@@ -60,6 +61,11 @@ public static class PostingPage
             blocks.Add(new ResultBlock.Items("Not part of posting:", [.. posting.Others.Select(PostingWording.NoPart)]));
         }
 
+        if (alternatives is not null)
+        {
+            blocks.AddRange(AlternativesSection.Blocks(alternatives, units));
+        }
+
         string[] stamps = [.. rating.Stamps.Select(s => RatingWording.Of(s, units))];
         blocks.Add(new ResultBlock.Items("Assumed, or done in place of what was asked:", stamps));
         blocks.Add(new ResultBlock.Paragraph($"{PostingWording.Rules}."));
@@ -70,9 +76,10 @@ public static class PostingPage
             new ResultTable(Columns, [.. posting.Legal.Concat(posting.Emergency).Select(r => CsvRow(r, units))]),
             [
                 .. warnings, answer, Words.TrussOnly, .. notRated.Select(n => $"Not rated: {n}"), .. notAsked.Count > 0 ? [NotCovered(notAsked)] : Array.Empty<string>(),
-                .. posting.Others.Select(o => $"Not part of posting: {PostingWording.NoPart(o)}"), .. stamps, PostingWording.Rules, Words.Caution,
+                .. posting.Others.Select(o => $"Not part of posting: {PostingWording.NoPart(o)}"), .. stamps,
+                .. alternatives is null ? [] : AlternativesSection.Notes(alternatives, units), PostingWording.Rules, Words.Caution,
             ],
-            json => PostingJson.Write(json, posting, unrated, notAsked),
+            json => PostingJson.Write(json, posting, unrated, notAsked, alternatives),
             IsAnswer: posting.IsComplete,
             UndercutsLimit: posting.Closure);
     }

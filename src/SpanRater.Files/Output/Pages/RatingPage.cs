@@ -45,6 +45,7 @@ public static class RatingPage
 
         blocks.Add(new ResultBlock.Heading("Lowest factor of each vehicle"));
         blocks.Add(new ResultBlock.Grid(ByVehicle(rating)));
+        blocks.Add(new ResultBlock.Paragraph("RF × weight is the rating in tons, cut to a tenth and never rounded up: it compares, and is no posting."));
         RatingRow[] lowest = LowestOfEach(rating);
         if (everyRow)
         {
@@ -141,19 +142,20 @@ public static class RatingPage
         [.. rating.Rows.Where(r => !r.IsAboutItsVehicle).DistinctBy(r => (r.MemberIndex, r.Sense, r.Truss))];
 
     private static ResultTable ByVehicle(BridgeRating rating) => new(
-        [new("vehicle"), new("class"), new("level"), new("weight", Quantity.Force), new("lanes"), new("share with presence", Quantity.Number, 3), new("lowest factor"), new("member"), new("sense")],
+        [new("vehicle"), new("class"), new("level"), new("weight", Quantity.Force), new("lanes"), new("share with presence", Quantity.Number, 3), new("lowest factor"), new("member"), new("sense"), new("RF × weight [US ton]")],
         [
             .. rating.Rows.GroupBy(r => (r.Vehicle, r.Level.Name)).Select(g => g.First()).Select(r => (IReadOnlyList<object?>)
             [
                 RatingWording.Under(r),
                 VehicleClassNames.Name(r.Vehicle.Class),
                 r.Level.Name,
-                (r.Vehicle as Vehicle)?.Train.Weight ?? (r.Vehicle as TrackedVehicle)?.Weight,
+                SafeLoad.WeightOf(r.Vehicle),
                 r.Share is null ? "" : r.Share.Lanes == 0 ? "given" : r.Share.Lanes.ToString(CultureInfo.InvariantCulture),
                 r.Share?.Value,
                 r.Factor is null ? Words.InTable(r.Status) : Words.Factor(r.Factor),
                 r.Factor is null ? "" : r.Member.Name,
                 r.Factor is null ? "" : Words.Of(r.Sense),
+                PostingWording.TenthsOfTons(SafeLoad.EquivalentLoad(r)),
             ]),
         ]);
 
@@ -270,6 +272,7 @@ public static class RatingPage
         json.WriteForce("live", row.Live);
         json.WriteNumberOrNull("impact", row.Impact);
         json.WriteNumberOrNull("factor", row.Factor);
+        json.WriteNumberOrNull("equivalentUsTons", SafeLoad.EquivalentLoad(row) / SafeLoad.UsTon);
         json.WriteNumber("dcFactor", row.ComponentsFactor);
         json.WriteNumber("dwFactor", row.WearingFactor);
         json.WriteNumberOrNull("liveFactor", row.Level.LiveFactor);
@@ -296,7 +299,7 @@ public static class RatingPage
         }
     }
 
-    private static void WriteGoverning(Utf8JsonWriter json, string name, RatingRow? row)
+    internal static void WriteGoverning(Utf8JsonWriter json, string name, RatingRow? row)
     {
         if (row is null)
         {
