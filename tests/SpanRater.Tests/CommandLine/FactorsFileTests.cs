@@ -81,7 +81,6 @@ public sealed class FactorsFileTests : IDisposable
     [InlineData("factor = 1.6\n", "", "factors.toml:18:1: key \"factor\" is missing in [crowd]: no factor is preset; write factor = ….")]
     [InlineData("factor = 1.6\n", "factor = 1.6\nfacter = 1\n", "factors.toml:20:1: unknown key \"facter\". Did you mean \"factor\"? The keys in [crowd] are: factor.")]
     [InlineData("[traffic]", "[trafic]", "factors.toml:13:1: unknown table [trafic]. Did you mean \"traffic\"? The tables are [components], [wearing_surface], [traffic], [crowd].")]
-    [InlineData(CrowdTable, CrowdTable + CrowdTable, "factors.toml:21:1: table [crowd] is there twice, first on line 18: join them.")]
     [InlineData(TrafficTable + CrowdTable, "", "factors.toml: has no factor on any live load: write the table [traffic] with factor, dynamic_allowance and lanes, the table [crowd] with factor, or both.")]
     public void Check_FactorMissingOrFaulty_IsRefused(string old, string with, string error)
     {
