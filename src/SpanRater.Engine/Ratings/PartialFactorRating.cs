@@ -37,6 +37,9 @@ public sealed class PartialFactorRating : RatingMethod
     public override CapacityMeaning GivenCapacityMeaning => CapacityMeaning.FactoredResistance;
 
     /// <inheritdoc/>
+    public override IReadOnlyList<Clause> Basis => [];
+
+    /// <inheritdoc/>
     public override string Source => $"factors.toml, as given there: {Factors.Basis.TrimEnd('.')} ({Factors.Source.TrimEnd('.')}). Nothing is preset, and no national annex is in the program";
 
     /// <inheritdoc/>

@@ -64,8 +64,8 @@ public abstract class RatingMethod
     /// <summary>The clauses that the equation and the factors are from.</summary>
     public abstract IReadOnlyList<Clause> Basis { get; }
 
-    /// <summary>The same in one line, with what is from memory.</summary>
-    public string Source => Clauses.Sources(Basis);
+    /// <summary>The same in one line, with what is from memory; of a method of the user's own what the user says.</summary>
+    public virtual string Source => Clauses.Sources(Basis);
 
     /// <summary>Factors on dead load.</summary>
     public abstract DeadFactors DeadFactors { get; }
