@@ -17,6 +17,9 @@ internal sealed class LoadAndResistanceFactorRating : RatingMethod
 
     public override DeadFactors DeadFactors { get; } = new(1.25, 1.50, 0.90, 0.65);
 
+    /// <summary>Live-load factor of emergency vehicles unless another is given [-]. Source: <see cref="FactorClauses.Emergency"/>.</summary>
+    public const double EmergencyFactor = 1.30;
+
     // Manual for Bridge Evaluation, 3rd ed. (2018), App. D6A: spans over 200 ft, from memory.
     public override double? LaneTypeLegalLoadAbove => 200 * 0.3048;
 
@@ -32,7 +35,7 @@ internal sealed class LoadAndResistanceFactorRating : RatingMethod
             // A design load stands for others; a maintenance vehicle is itself what crosses.
             VehicleClass.Design => InventoryAndOperating(1.75, 1.35, Governance.GovernsForWantOfOthers),
             VehicleClass.Maintenance or VehicleClass.Crowd => InventoryAndOperating(1.75, 1.35),
-            VehicleClass.Emergency => [new RatingLevel("emergency", 1.30, Governance.Governs)],
+            VehicleClass.Emergency => [new RatingLevel("emergency", settings.EmergencyFactor ?? EmergencyFactor, Governance.Governs)],
             VehicleClass.Permit => [new RatingLevel("permit", settings.PermitFactor, Governance.Governs)],
             _ => [new RatingLevel("legal", LegalFactor(settings.TruckTraffic), Governance.Governs)],
         };

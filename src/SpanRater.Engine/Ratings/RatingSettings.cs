@@ -40,6 +40,9 @@ public sealed record RatingSettings
     /// <summary>Names of the clauses in doubt whose value the user has looked up and found right.</summary>
     public IReadOnlyList<string> Confirmed { get; init; } = [];
 
+    /// <summary>Live-load factor of emergency vehicles by LRFR, in place of the one in doubt [-].</summary>
+    public double? EmergencyFactor { get; init; }
+
     /// <summary>Live-load factor of permit vehicles [-].</summary>
     public double? PermitFactor { get; init; }
 

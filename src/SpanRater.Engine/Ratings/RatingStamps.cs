@@ -80,7 +80,8 @@ internal sealed class RatingStamps(Bridge bridge, RatingMethod method)
         {
             if (method.DoubtOf(load) is { } clause && method.LevelsOf(load.Class, bridge.Rating)[0].LiveFactor is { } factor)
             {
-                Add(bridge.Rating.Confirmed.Contains(clause.Name) ? new Stamp.ConfirmedByUser(clause, factor) : new Stamp.DefaultToConfirm(clause, factor));
+                Add(clause == FactorClauses.Emergency && bridge.Rating.EmergencyFactor is { } given ? new Stamp.GivenEmergencyFactor(given, LoadAndResistanceFactorRating.EmergencyFactor)
+                    : bridge.Rating.Confirmed.Contains(clause.Name) ? new Stamp.ConfirmedByUser(clause, factor) : new Stamp.DefaultToConfirm(clause, factor));
             }
         }
     }

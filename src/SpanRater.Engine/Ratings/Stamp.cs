@@ -62,6 +62,11 @@ public abstract record Stamp
     /// <param name="Value">The factor used [-].</param>
     public sealed record DefaultToConfirm(Clause Clause, double Value) : Stamp;
 
+    /// <summary>The live-load factor of emergency vehicles was given and replaces the one in doubt.</summary>
+    /// <param name="Given">The factor used [-].</param>
+    /// <param name="Own">The method's own [-].</param>
+    public sealed record GivenEmergencyFactor(double Given, double Own) : Stamp;
+
     /// <summary>A live-load factor rests on a clause in doubt, and the user says that it has been looked up.</summary>
     /// <param name="Clause">The clause.</param>
     /// <param name="Value">The factor used [-].</param>

@@ -145,6 +145,7 @@ internal sealed record BridgeToml(string Name, int? Built, Deck Deck, RatingSett
             Condition = condition,
             Vehicles = vehicles?.Select(v => catalogue.Find(v.Text)?.Name ?? v.Text).Distinct().ToList(),
             Confirmed = ConfirmedIn(section, findings),
+            EmergencyFactor = section.Number("emergency_factor", 1, 5, "write the LRFR live-load factor of emergency vehicles as your copy has it, 1 or more, such as 1.3."),
             PermitFactor = section.Number("permit_factor", 1, 5, "write the live-load factor of permit vehicles, 1 or more, such as 1.3."),
             RelievingComponents = section.Number("relieving_dc", 0, 1, "write the factor on components that relieve, from 0 to 1, such as 0.90."),
             RelievingWearingSurface = section.Number("relieving_dw", 0, 1, "write the factor on a wearing surface that relieves, from 0 to 1, such as 0.65."),

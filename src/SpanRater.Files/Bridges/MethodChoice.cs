@@ -10,6 +10,7 @@ internal static class MethodChoice
         ("surface", "dynamic_allowance of [traffic]"),
         ("adtt", "factor of [traffic]"),
         ("permit_factor", "factor of [traffic]"),
+        ("emergency_factor", "factor of [traffic]"),
         ("relieving_dc", "favourable of [components]"),
         ("relieving_dw", "favourable of [wearing_surface]"),
     ];

@@ -100,6 +100,7 @@ public static class RatingWording
         Stamp.EmergencyAlone => "emergency vehicles are rated alone on the bridge",
         Stamp.NoLaneTypeLegalLoad s => $"the deck is {Length(s.DeckLength, units)} long: spans over 200 ft also take the lane-type legal load, and none is asked for, so legal factors here are not the whole answer: name \"Lane-type legal load\" under vehicles",
         Stamp.DefaultToConfirm s => string.Create(CultureInfo.InvariantCulture, $"to confirm: {s.Clause.Says}, {s.Value:0.00##} ({s.Clause.CitationWithMark}; {s.Clause.Doubt}): look it up in your copy and, where it agrees, write confirmed = [\"{s.Clause.Name}\"] under [rating] in bridge.toml"),
+        Stamp.GivenEmergencyFactor s => string.Create(CultureInfo.InvariantCulture, $"emergency_factor {s.Given:0.00##} is given in bridge.toml and replaces the LRFR live-load factor of emergency vehicles, {s.Own:0.00##}"),
         Stamp.ConfirmedByUser s => string.Create(CultureInfo.InvariantCulture, $"confirmed by the user: {s.Clause.Says}, {s.Value:0.00##} ({s.Clause.Citation})"),
         Stamp.NoImpact s => $"no impact on vehicles of class {VehicleClassNames.Name(s.Class)}",
         _ => throw new ArgumentOutOfRangeException(nameof(stamp), stamp, "Every stamp has a sentence."),

@@ -245,6 +245,25 @@ public sealed class BadValuesTests : IDisposable
         Assert.DoesNotContain("to confirm", after, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Check_EmergencyFactorBelowOne_IsRefused()
+    {
+        bridge.Append("bridge.toml", "emergency_factor = 0.13\n");
+        Refused("bridge.toml:12:20: emergency_factor = 0.13: write the LRFR live-load factor of emergency vehicles as your copy has it, 1 or more, such as 1.3.");
+    }
+
+    [Fact]
+    public void Rate_EmergencyFactorGiven_ReplacesTheOneInDoubtOnThePage()
+    {
+        bridge.Replace("bridge.toml", "\"Type 3\"", "\"EV2\"").Append("bridge.toml", "emergency_factor = 1.2\n");
+
+        string page = Run.Of("rate", bridge.Folder).Output;
+
+        Assert.Contains("emergency_factor 1.20 is given in bridge.toml and replaces the LRFR live-load factor of emergency vehicles, 1.30", page, StringComparison.Ordinal);
+        Assert.Contains("live 1.20 at emergency level", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("to confirm", page, StringComparison.Ordinal);
+    }
+
     private void Refused(params string[] lines)
     {
         Run run = Run.Of("check", bridge.Folder);

@@ -106,6 +106,7 @@ public sealed class FactorsFileTests : IDisposable
     [InlineData("surface", "\"smooth\"", "dynamic_allowance of [traffic]")]
     [InlineData("adtt", "80", "factor of [traffic]")]
     [InlineData("permit_factor", "1.3", "factor of [traffic]")]
+    [InlineData("emergency_factor", "1.3", "factor of [traffic]")]
     [InlineData("relieving_dc", "0.9", "favourable of [components]")]
     [InlineData("relieving_dw", "0.65", "favourable of [wearing_surface]")]
     public void Check_KeyThatFactorsSay_IsRefused(string key, string value, string given)

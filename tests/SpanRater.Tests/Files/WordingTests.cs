@@ -50,6 +50,7 @@ public class WordingTests
         { new Stamp.RidingSurfaceCounts(RidingSurface.MinorDeviations, 0.20), "riding surface as given in bridge.toml (minor deviations): impact 0.20 on chords, end posts and diagonals of decks over 40 ft, for vehicles other than design loads; all other members keep the method's own" },
         { new Stamp.NoImpactOnTimber(), "no impact on members of timber" },
         { new Stamp.DefaultToConfirm(FactorClauses.Emergency, 1.3), "to confirm: LRFR live-load factor of emergency vehicles, 1.30 (FHWA memo of 3 November 2016, from memory; later editions give values by truck traffic): look it up in your copy and, where it agrees, write confirmed = [\"emergency factor\"] under [rating] in bridge.toml" },
+        { new Stamp.GivenEmergencyFactor(1.2, 1.3), "emergency_factor 1.20 is given in bridge.toml and replaces the LRFR live-load factor of emergency vehicles, 1.30" },
         { new Stamp.ConfirmedByUser(FactorClauses.SpecialHauling, 1.45), "confirmed by the user: LRFR live-load factor of SU4 to SU7 and of the notional load that screens them, 1.45 (AASHTO Manual for Bridge Evaluation, 3rd ed. (2018), 6A.4.4.2.3b)" },
         { new Stamp.NoImpact(VehicleClass.Maintenance), "no impact on vehicles of class maintenance" },
     };

@@ -80,6 +80,33 @@ public class StampTests
     public void Stamps_FactorNotInDoubt_AskNothing(string method, VehicleClass vehicleClass, string name) =>
         Assert.DoesNotContain(Rate(Of(40), method, OneAxle(vehicleClass) with { Name = name }).Stamps, s => s is Stamp.DefaultToConfirm or Stamp.ConfirmedByUser);
 
+    // Hanger of 400 kN with 40 kN of dead load, one axle of 100 kN: (400 − 1.25 × 40) / (1.20 × 100 × 1.33) by hand.
+    [Fact]
+    public void Stamps_EmergencyFactorGiven_ReplacesTheOneInDoubt()
+    {
+        Bridge bridge = Of(40) with { Rating = new RatingSettings { EmergencyFactor = 1.20, Confirmed = ["emergency factor"] } };
+
+        BridgeRating rating = Rate(bridge, "LRFR", OneAxle(VehicleClass.Emergency));
+
+        Assert.Single(rating.Stamps, new Stamp.GivenEmergencyFactor(1.20, 1.30));
+        Assert.DoesNotContain(rating.Stamps, s => s is Stamp.DefaultToConfirm or Stamp.ConfirmedByUser);
+        Assert.Equal(350 / (1.20 * 133), HangerRow(rating, "emergency").Factor!.Value, 1e-12);
+    }
+
+    // It is the factor of one method; the others rate an emergency vehicle at their two levels.
+    [Theory]
+    [InlineData("LFR", 1.3)]
+    [InlineData("ASR", 1.0)]
+    public void Stamps_EmergencyFactorGivenToAnotherMethod_ChangesNothing(string method, double factor)
+    {
+        Bridge bridge = Of(40) with { Rating = new RatingSettings { EmergencyFactor = 1.20 } };
+
+        BridgeRating rating = Rate(bridge, method, OneAxle(VehicleClass.Emergency));
+
+        Assert.Equal(factor, HangerRow(rating, "operating").Level.LiveFactor);
+        Assert.DoesNotContain(rating.Stamps, s => s is Stamp.GivenEmergencyFactor);
+    }
+
     [Fact]
     public void Stamps_LoadingOfSpecialHaulingVehicles_AsksToConfirmTheirFactor()
     {
