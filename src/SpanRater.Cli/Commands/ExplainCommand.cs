@@ -22,11 +22,6 @@ internal static class ExplainCommand
             RatingMethod method = RateCommand.MethodOf(reading);
             int index = BridgeInput.FindMember(bridge.Truss, parsed.GetRequiredValue(member)!);
             LiveLoad load = BridgeInput.Find(reading.Catalogue, parsed.GetRequiredValue(vehicle), "--vehicle");
-            if (method is PartialFactorRating { Factors: { } factors } && factors.FactorOf(load.Class) is null)
-            {
-                throw new RefusedException($"--vehicle \"{load.Name}\": is of class {VehicleClassNames.Name(load.Class)}, and {RatingWording.FactorMissing(load.Class)}");
-            }
-
             Sense? only = parsed.GetValue(sense) switch
             {
                 "tension" => Sense.Tension,

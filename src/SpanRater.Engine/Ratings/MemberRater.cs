@@ -182,7 +182,7 @@ public sealed class MemberRater
         TrussCrossing crossing = CrossingOf(truss);
         foreach (RatingLevel level in method.LevelsOf(load.Class, bridge.Rating))
         {
-            NotRatedReason? missing = reason ?? (level.LiveFactor is null ? new NotRatedReason.NoPermitFactor() : null);
+            NotRatedReason? missing = reason ?? (level.LiveFactor is null ? method.WithoutLiveFactor(load.Class) : null);
             for (int m = 0; m < bridge.Truss.Members.Count; m++)
             {
                 foreach (Sense sense in (Sense[])[Sense.Tension, Sense.Compression])

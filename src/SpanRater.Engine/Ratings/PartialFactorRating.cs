@@ -2,7 +2,8 @@ namespace SpanRater;
 
 /// <summary>
 /// Rating by partial factors that the user gives. Its one level is named by the user; service vehicles and crowds take the factor
-/// on crowds, no dynamic allowance and no factor for lanes; all other classes are traffic, in as many lanes as fit.
+/// on crowds, no dynamic allowance and no factor for lanes; all other classes are traffic, in the lanes that their class
+/// may load at once in every method.
 /// </summary>
 public sealed class PartialFactorRating : RatingMethod
 {
@@ -59,9 +60,11 @@ public sealed class PartialFactorRating : RatingMethod
     public override double Impact(double loadedLength) => Factors.Traffic?.Impact ?? 0;
 
     /// <inheritdoc/>
-    public override ClassRule RuleOf(VehicleClass vehicleClass) => PartialFactors.IsCrowd(vehicleClass)
-        ? new ClassRule(HasImpact: false, MostLanes: 1, HasPresence: false)
-        : new ClassRule(HasImpact: true, MostLanes: null, HasPresence: Factors.Traffic is not null);
+    public override ClassRule RuleOf(VehicleClass vehicleClass) =>
+        base.RuleOf(vehicleClass) with { HasPresence = Factors.Traffic is not null && !PartialFactors.IsCrowd(vehicleClass) };
+
+    /// <inheritdoc/>
+    public override NotRatedReason WithoutLiveFactor(VehicleClass vehicleClass) => new NotRatedReason.NoPartialFactor(vehicleClass);
 
     /// <inheritdoc/>
     public override GivenCapacity CapacityFor(Sense sense, RatingLevel level) =>

@@ -118,6 +118,10 @@ public abstract class RatingMethod
     /// <param name="load">The vehicle, loading or crowd.</param>
     public virtual Clause? DoubtOf(LiveLoad load) => null;
 
+    /// <summary>Why a class has no live-load factor.</summary>
+    /// <param name="vehicleClass">The class.</param>
+    public virtual NotRatedReason WithoutLiveFactor(VehicleClass vehicleClass) => new NotRatedReason.NoPermitFactor();
+
     /// <summary>Presence factor [-].</summary>
     /// <param name="lanes">Loaded lanes, at least one.</param>
     public double Presence(int lanes)

@@ -46,6 +46,10 @@ public abstract record NotRatedReason
     /// <summary>A permit vehicle without a permit factor.</summary>
     public sealed record NoPermitFactor() : NotRatedReason;
 
+    /// <summary>The user's own partial factors hold none for a class.</summary>
+    /// <param name="Class">The class.</param>
+    public sealed record NoPartialFactor(VehicleClass Class) : NotRatedReason;
+
     /// <summary>
     /// Before the factored vehicle is on whole, a member that only pulls would be compressed and nothing takes over from it:
     /// nothing is rated for the vehicle.

@@ -69,14 +69,14 @@ internal static class MethodChoice
 
         if (vehicles is null && factors.Traffic is null)
         {
-            findings.Warning(section.Where, $"no vehicles are named, which asks for every legal and emergency one, and of each of them: {RatingWording.FactorMissing(VehicleClass.Legal)}");
+            findings.Warning(section.Where, $"no vehicles are named, which asks for every legal and emergency one, and of each of them: {RatingWording.FactorMissing(VehicleClass.Legal)}.");
         }
 
         foreach ((string name, Place where) in vehicles ?? [])
         {
             if (catalogue.Find(name) is { } load && factors.FactorOf(load.Class) is null)
             {
-                findings.Warning(where, $"\"{name}\" is of class {VehicleClassNames.Name(load.Class)}, and {RatingWording.FactorMissing(load.Class)}");
+                findings.Warning(where, $"\"{name}\" is of class {VehicleClassNames.Name(load.Class)}, and {RatingWording.FactorMissing(load.Class)}.");
             }
         }
     }

@@ -18,7 +18,8 @@ public static class RatingWording
             $"uncarried compression in {r.Member}: it only pulls, and at {Math.Floor(r.Factor * 100) / 100:0.00} of the factored vehicle it goes slack with nothing to take over. Every rating of this vehicle is withheld"),
         NotRatedReason.NoPeaks r => $"its peaks could not be found by two routes that agree ({RefusalWording.Kind(r.Why)}): check coordinates, and the members marked tension only",
         NotRatedReason.RelievingAxlesWithRods r => $"relieving axles of {r.Vehicle} are to be left out, which has no meaning where rods go slack",
-        NotRatedReason.NoPermitFactor => "permit_factor is missing in bridge.toml [rating]: a permit vehicle is rated with the factor its permit calls for; by partial factors the factor is missing in factors.toml, under [crowd] for crowds and maintenance vehicles, under [traffic] for any other",
+        NotRatedReason.NoPermitFactor => "permit_factor is missing in bridge.toml [rating]: a permit vehicle is rated with the factor its permit calls for",
+        NotRatedReason.NoPartialFactor r => FactorMissing(r.Class),
         NotRatedReason.NoShare r => Of(r.Share, units),
         _ => throw new ArgumentOutOfRangeException(nameof(reason), reason, "Every reason has a sentence."),
     };
@@ -34,8 +35,8 @@ public static class RatingWording
     /// <summary>That the user's own partial factors hold none for a class, and where it would stand.</summary>
     /// <param name="vehicleClass">The class.</param>
     public static string FactorMissing(VehicleClass vehicleClass) => PartialFactors.IsCrowd(vehicleClass)
-        ? $"{BridgeFolder.FactorsFile} has no factor on crowds and service vehicles: it is not rated until factor stands under [crowd] there."
-        : $"{BridgeFolder.FactorsFile} has no factors of traffic: it is not rated until factor, dynamic_allowance and lanes stand under [traffic] there.";
+        ? $"{BridgeFolder.FactorsFile} has no factor on crowds and service vehicles: it is not rated until factor stands under [crowd] there"
+        : $"{BridgeFolder.FactorsFile} has no factors of traffic: it is not rated until factor, dynamic_allowance and lanes stand under [traffic] there";
 
     /// <summary>The column of members.csv that gives a capacity.</summary>
     /// <param name="capacity">The capacity.</param>

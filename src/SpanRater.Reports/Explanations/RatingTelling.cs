@@ -48,7 +48,7 @@ internal static class RatingTelling
         yield return $"γDW = {Number(row.WearingFactor)}: {Adds(row.WearingFactor, factors.WearingSurface, factors.RelievingWearingSurface)}";
         yield return row.Level.LiveFactor is { } live
             ? $"γLL = {Number(live)}: {row.Level.Name} level, class {VehicleClassNames.Name(row.Vehicle.Class)}{(rating.Method.UsesTruckTraffic(row.Vehicle.Class) ? rating.Bridge.Rating.TruckTraffic is { } trucks ? string.Create(CultureInfo.InvariantCulture, $", {trucks:0} trucks a day") : ", truck traffic unknown" : "")}"
-            : "γLL is not given: permit_factor is missing";
+            : $"γLL is not given: {RatingWording.Of(rating.Method.WithoutLiveFactor(row.Vehicle.Class), units)}";
         if (row.Impact is { } impact)
         {
             yield return $"IM = {Told.Number(impact, 3)}: {LiveTelling.Impact(row, rating, units)}";

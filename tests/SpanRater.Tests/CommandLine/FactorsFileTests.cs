@@ -176,8 +176,8 @@ public sealed class FactorsFileTests : IDisposable
         bridge.Replace("factors.toml", CrowdTable, "");
         Run run = Run.Of("explain", bridge.Folder, "--member", "L1U1", "--vehicle", "EN service vehicle");
 
-        Assert.Equal(1, run.Status);
-        Assert.Contains("--vehicle \"EN service vehicle\": is of class maintenance, and factors.toml has no factor on crowds and service vehicles", run.Error, StringComparison.Ordinal);
+        Assert.Equal(3, run.Status);
+        Assert.Contains("Not rated: factors.toml has no factor on crowds and service vehicles: it is not rated until factor stands under [crowd] there.\n", run.Output, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -43,7 +43,7 @@ public class PartialFactorTests
 
         Assert.Null(rating.Governing);
         Assert.All(rating.Rows, r => Assert.Equal((RatingStatus.NotRated, (double?)null), (r.Status, r.Factor)));
-        Assert.All(rating.Rows, r => Assert.IsType<NotRatedReason.NoPermitFactor>(r.Reason));
+        Assert.All(rating.Rows, r => Assert.IsType<NotRatedReason.NoPartialFactor>(r.Reason));
     }
 
     [Fact]
@@ -51,8 +51,11 @@ public class PartialFactorTests
     {
         var method = new PartialFactorRating(Given);
 
-        Assert.All(Enum.GetValues<VehicleClass>(), c => Assert.Equal(
-            c is VehicleClass.Crowd or VehicleClass.Maintenance ? new ClassRule(false, 1, false) : new ClassRule(true, null, true), method.RuleOf(c)));
+        Assert.All(Enum.GetValues<VehicleClass>(), c =>
+        {
+            bool isTraffic = c is not (VehicleClass.Crowd or VehicleClass.Maintenance);
+            Assert.Equal(new ClassRule(isTraffic, RatingMethod.All[0].RuleOf(c).MostLanes, isTraffic), method.RuleOf(c));
+        });
         Assert.Equal([1.0, 0.9, 0.9], Enumerable.Range(1, 3).Select(method.Presence));
     }
 

@@ -26,12 +26,14 @@ public static class FactorClauses
     /// <summary>LRFR live-load factor of SU4 to SU7 and of the notional load that screens them.</summary>
     public static Clause SpecialHauling { get; } = new(
         "special hauling factor", Standard.Manual, "6A.4.4.2.3b", "LRFR live-load factor of SU4 to SU7 and of the notional load that screens them",
-        "1.30 up to 1,000; 1.45 from 5,000", ClauseMark.Memory) { Doubt = "earlier printings have other values" };
+        "1.30 up to 1,000; 1.45 from 5,000", ClauseMark.Memory)
+    { Doubt = "earlier printings have other values" };
 
     /// <summary>LRFR live-load factor of emergency vehicles.</summary>
     public static Clause Emergency { get; } = new(
         "emergency factor", Standard.EmergencyMemo, "", "LRFR live-load factor of emergency vehicles",
-        "1.30", ClauseMark.Memory) { Doubt = "later editions give values by truck traffic" };
+        "1.30", ClauseMark.Memory)
+    { Doubt = "later editions give values by truck traffic" };
 
     /// <summary>Live-load factor of a permit vehicle, as the permit calls for; always given by the user (permit_factor).</summary>
     public static Clause Permit { get; } = new(
@@ -73,10 +75,15 @@ public static class FactorClauses
         "farm vehicles", Standard.Practice, "", "rated by LRFR with the factors of legal loads",
         "1.30 up to 1,000; 1.45 from 5,000", ClauseMark.Practice);
 
+    /// <summary>Buckling curves of members in compression.</summary>
+    public static Clause EuropeanBuckling { get; } = new(
+        "European buckling curves", Standard.EuropeanSteel, "6.3.1.2 and Table 6.1", "reduction of a compressed member by its slenderness, curves a0, a, b, c and d",
+        "χ = 1/(Φ + √(Φ² − λ²)); 0.13, 0.21, 0.34, 0.49, 0.76", ClauseMark.Memory);
+
     /// <summary>All of them.</summary>
     internal static IReadOnlyList<Clause> All { get; } =
     [
         LrfrEquation, LrfrDead, LrfrDesign, LrfrLegal, SpecialHauling, Emergency, Permit, LrfrRelieving, LfrAsrEquation, Lfr, Asr,
-        LfrAsrRelieving, MaintenanceAndCrowd, Farm
+        LfrAsrRelieving, MaintenanceAndCrowd, Farm, EuropeanBuckling
     ];
 }

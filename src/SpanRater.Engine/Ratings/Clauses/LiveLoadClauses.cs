@@ -48,9 +48,24 @@ public static class LiveLoadClauses
         "crowd of 85 psf", Standard.OldFootbridges, "", "people on a footbridge, by the older guide",
         "85 psf", ClauseMark.Memory);
 
+    /// <summary>People on a footbridge, by the loaded length.</summary>
+    public static Clause EuropeanCrowd { get; } = new(
+        "European footbridge crowd", Standard.EuropeanTraffic, "5.3.2.1(2)", "people on a footbridge, by the loaded length L in m",
+        "2.0 + 120/(L + 30) kN/m², from 2.5 to 5.0", ClauseMark.Memory);
+
+    /// <summary>People on a sidewalk or footbridge, by the loaded length and width.</summary>
+    public static Clause Sidewalk { get; } = new(
+        "sidewalk crowd", Standard.StandardSpecifications, "3.14.1.1", "people on a sidewalk, by the loaded length L and width W in ft",
+        "85 psf to 25 ft; 60 psf to 100 ft; (30 + 3000/L)(55 − W)/50 psf, at most 60", ClauseMark.Memory);
+
+    /// <summary>Lane load of British highway bridges, by the loaded length, and its concentrated load.</summary>
+    public static Clause BritishLane { get; } = new(
+        "HA lane load", Standard.BritishLoads, "6.2 and Table 13", "lane load by the loaded length L in m, with a concentrated load; impact is in it",
+        "336 L^−0.67 kN/m to 50 m; 36 L^−0.1 above; 120 kN", ClauseMark.Memory);
+
     /// <summary>All of them.</summary>
     internal static IReadOnlyList<Clause> All { get; } =
     [
-        OlderLane, Hl93, LegalLane, LegalLaneTwoTrucks, EmergencyAlone, EmergencyBeside, Screening, Crowd, OldCrowd
+        OlderLane, Hl93, LegalLane, LegalLaneTwoTrucks, EmergencyAlone, EmergencyBeside, Screening, Crowd, OldCrowd, EuropeanCrowd, Sidewalk, BritishLane
     ];
 }

@@ -29,6 +29,15 @@ public sealed record Standard(string Name, string Edition)
     /// <summary>Footbridges, the older guide.</summary>
     public static Standard OldFootbridges { get; } = new("AASHTO Guide Specifications for Design of Pedestrian Bridges", "(1997)");
 
+    /// <summary>Traffic loads on bridges, Europe.</summary>
+    public static Standard EuropeanTraffic { get; } = new("EN 1991-2", "(2003)");
+
+    /// <summary>Steel structures, Europe.</summary>
+    public static Standard EuropeanSteel { get; } = new("EN 1993-1-1", "(2005)");
+
+    /// <summary>Loads for highway bridges, United Kingdom.</summary>
+    public static Standard BritishLoads { get; } = new("UK BD 37/01", "");
+
     /// <summary>Vibration of floors and footbridges.</summary>
     public static Standard FloorVibrations { get; } = new("AISC Steel Design Guide 11", "(1997)");
 

@@ -164,7 +164,7 @@ public static class PostingPage
         [
             .. posting.Emergency.Select(r => (IReadOnlyList<object?>)
             [
-                r.Vehicle.Name,
+                r.Lowest is null ? r.Vehicle.Name : RatingWording.Under(r.Lowest),
                 PostingWording.InTable(r.Verdict, r.Tons, r.IsAtMost),
                 AxleTons(r.SingleAxle, r.IsAtMost),
                 AxleTons(r.Tandem, r.IsAtMost),

@@ -52,6 +52,8 @@ internal static class RatingParameters
         [("lane reduction", "3 lanes")] = () => [Lfr.Presence(3), Asr.Presence(3)],
         [("lane reduction", "4 or more")] = () => [Lfr.Presence(4), Lfr.Presence(7), Asr.Presence(4)],
         [("pedestrian", "pedestrian bridge live load psf (no IM)")] = () => [Pressure("Crowd 90 psf")],
+        [("pedestrian", "sidewalk span 0-25 ft psf")] = () => [Pressure("AASHTO sidewalk crowd", 5), Pressure("AASHTO sidewalk crowd", 25)],
+        [("pedestrian", "sidewalk span 26-100 ft psf")] = () => [Pressure("AASHTO sidewalk crowd", 26), Pressure("AASHTO sidewalk crowd", 100)],
         [("pedestrian", "1997 guide spec pedestrian load psf")] = () => [Pressure("Crowd 85 psf")],
         [("unit weight", "steel pcf")] = () => [PoundsPerCubicFoot("steel")],
         [("unit weight", "concrete pcf")] = () => [PoundsPerCubicFoot("concrete")],
@@ -94,7 +96,7 @@ internal static class RatingParameters
         (CapacityOfMembers, "slenderness limit",
             ["compression primary KL/r", "compression secondary KL/r", "tension primary with stress reversal L/r", "tension primary no reversal L/r", "tension secondary L/r"]),
         (Duty, "posting", ["days to post or restrict after need is identified", "months to complete (re)rating"]),
-        (Sidewalks, "pedestrian", ["sidewalk load with vehicles psf", "sidewalk span 0-25 ft psf", "sidewalk span 26-100 ft psf"]),
+        (Sidewalks, "pedestrian", ["sidewalk load with vehicles psf"]),
         ("the deck itself is not rated", "truck position", ["wheel to curb, deck design ft"]),
     }.SelectMany(g => g.Items.Select(i => (Key: (g.Topic, i), g.Reason))).ToDictionary(r => r.Key, r => r.Reason);
 
@@ -126,10 +128,10 @@ internal static class RatingParameters
         return KingPostBridge.Rate(bridge, "LRFR", KingPostBridge.OneAxle(VehicleClass.Legal)).Rows.First(r => r.MemberIndex == KingPostBridge.LowerChord && r.Sense == Sense.Tension).Impact!.Value;
     }
 
-    private static double Pressure(string crowd)
+    private static double Pressure(string crowd, double loadedFeet = 30)
     {
         Crowd found = Assert.IsType<Crowd>(Catalogue.Find(crowd));
-        return found.Intensity.At(30 * Foot, 10 * Foot) / (4.4482216152605 / (Foot * Foot));
+        return found.Intensity.At(loadedFeet * Foot, 10 * Foot) / (4.4482216152605 / (Foot * Foot));
     }
 
     private static double PoundsPerCubicFoot(string material) => PublishedUnitWeight.Find(material)!.Weight / PublishedUnitWeight.PoundPerCubicFoot;
