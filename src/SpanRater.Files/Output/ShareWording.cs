@@ -52,7 +52,10 @@ public static class ShareWording
             : fit < lanes ? $"There are {Count(lanes)} lanes, and no more than {Count(fit)} fit{(fit == 1 ? "s" : "")} abreast"
             : $"Up to {Count(lanes)} abreast, one in each lane";
         string presence = method is not null && !group.HasPresence ? " No presence factor is applied to it." : "";
-        return $"Wheel lines {Length(group.Gauge, units)} apart. {many}.{presence}";
+        string beside = group.Vehicles.Any(v => v.Class == VehicleClass.Emergency) && LeverRule.LanesOn(deck.Roadway!.Value) > 1
+            ? " An emergency vehicle is rated a second time with a legal vehicle in the next lane: that is told by rate and explain."
+            : "";
+        return $"Wheel lines {Length(group.Gauge, units)} apart. {many}.{presence}{beside}";
     }
 
     /// <summary>Where the vehicles of an arrangement stand.</summary>

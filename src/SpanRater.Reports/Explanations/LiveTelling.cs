@@ -35,7 +35,7 @@ internal static class LiveTelling
     {
         foreach (SharedPart part in effect.Parts)
         {
-            foreach (ResultBlock block in Part(part, row.Member.Name, units))
+            foreach (ResultBlock block in Part(part, row.Member.Name, rating.Crossing.Lines.Members[row.MemberIndex].Line, units))
             {
                 yield return block;
             }
@@ -84,11 +84,13 @@ internal static class LiveTelling
         if (row.Beside is { } beside)
         {
             yield return new ResultBlock.Paragraph(
-                $"{beside.Vehicle.Name} in the next lane, at its own worst place: {Words.ForceInWords(beside.Part.Part.Force, units)} whole, times {Told.Number(beside.Part.Share, 4)} gives {Words.ForceInWords(beside.Part.Force, units)} on this truss; with γN = {Number(beside.LiveFactor)} and IM = {Told.Number(beside.Part.Impact.Value, 3)} it takes {Figure(beside.Factored, units)} {units.Symbol(Quantity.Force)} of the capacity.");
+                $"{beside.Vehicle.Name} in the next lane, at its own worst place: {Words.ForceInWords(beside.Part.Part.Force, units)} whole, times {Told.Number(beside.Part.Share, 4)} gives {Words.ForceInWords(beside.Part.Force, units)} on this truss; with γN = {Number(beside.LiveFactor)} and IM = {Told.Number(beside.Part.Impact.Value, 3)} it takes {Figure(beside.Factored, units)} {units.Symbol(Quantity.Force)} of the capacity. Its axles, front axle at {Told.Length(((LivePart.Axles)beside.Part.Part).Peak.Station, units)}, driving to the {Words.Of(((LivePart.Axles)beside.Part.Part).Peak.Direction)}, and its wheel lines:");
+            yield return Axles(((LivePart.Axles)beside.Part.Part).Peak);
+            yield return WheelLines(beside.Part.Lateral!, rating.Bridge.Deck.TrussSpacing!.Value);
         }
     }
 
-    private static IEnumerable<ResultBlock> Part(SharedPart shared, string member, DisplayUnits units)
+    private static IEnumerable<ResultBlock> Part(SharedPart shared, string member, InfluenceLine line, DisplayUnits units)
     {
         switch (shared.Part)
         {
@@ -98,20 +100,31 @@ internal static class LiveTelling
                 break;
             case LivePart.Tracks { Vehicle: var vehicle, Peak: var patch }:
                 double perLength = vehicle.Weight / vehicle.Length;
-                yield return new ResultBlock.Paragraph($"{vehicle.Name}: both tracks, {Told.Length(vehicle.Length, units)} long, lie {LiveLoadWording.Stretch(patch.Stretch, units)}, where the ordinates under their ends are equal or an end stands on a panel point. {LineLoad(perLength, units)} times the area of the line under them, {Area(patch.Force / perLength, units)}, gives {Words.ForceInWords(patch.Force, units)}.");
+                yield return new ResultBlock.Paragraph($"{vehicle.Name}: both tracks, {Told.Length(vehicle.Length, units)} long, lie {LiveLoadWording.Stretch(patch.Stretch, units)}, where the ordinates under their ends are equal or an end stands on a panel point. {LineLoad(perLength, units)} times the area of the line under them, {Area(patch.Force / perLength, units)}, gives {Words.ForceInWords(patch.Force, units)}. The line there:");
+                yield return Corners(line, [patch.Stretch]);
                 break;
             case LivePart.OfLane { Load: var load }:
-                yield return new ResultBlock.Paragraph($"Lane load of {LineLoad(load.Intensity, units)} on every stretch of the line in this sense, {LiveLoadWording.Place(shared.Part, units)}: times the area of the line there, {Area(load.Area, units)}, it gives {Words.ForceInWords(load.Effect, units)} of one lane on one truss.");
+                yield return new ResultBlock.Paragraph($"Lane load of {LineLoad(load.Intensity, units)} on every stretch of the line in this sense, {LiveLoadWording.Place(shared.Part, units)}: times the area of the line there, {Area(load.Area, units)}, it gives {Words.ForceInWords(load.Effect, units)} of one lane on one truss. The line there:");
+                yield return Corners(line, load.Stretches);
                 break;
             case LivePart.PointOfLane point:
                 yield return new ResultBlock.Paragraph($"With the lane load, {Figure(point.Load, units)} {units.Symbol(Quantity.Force)} at {Told.Length(point.Station, units)}, where the ordinate is largest ({Told.Number(point.Ordinate, 5).Replace('-', '−')}): {Words.ForceInWords(point.Force, units)}.");
                 break;
             case LivePart.OfCrowd { Crowd: var crowd, Load: var load }:
                 string rule = crowd.Intensity is ConstantPressure ? "" : $", by {crowd.Intensity.Name} for a loaded length of {Told.Length(load.Length, units)} ({crowd.Intensity.Source})";
-                yield return new ResultBlock.Paragraph($"Crowd of {ResultTable.Figure(units.From(Quantity.Pressure, load.Intensity), 3)} {units.Symbol(Quantity.Pressure)}{rule} on the stretches of the line in this sense, {LiveLoadWording.Place(shared.Part, units)}: times the area of the line there, {Area(load.Area, units)}, it gives {ResultTable.Figure(units.From(Quantity.LineLoad, load.Effect), 4).Replace('-', '−')} {units.Symbol(Quantity.Force)} for each {units.Symbol(Quantity.Length)} of its width.");
+                yield return new ResultBlock.Paragraph($"Crowd of {ResultTable.Figure(units.From(Quantity.Pressure, load.Intensity), 3)} {units.Symbol(Quantity.Pressure)}{rule} on the stretches of the line in this sense, {LiveLoadWording.Place(shared.Part, units)}: times the area of the line there, {Area(load.Area, units)}, it gives {ResultTable.Figure(units.From(Quantity.LineLoad, load.Effect), 4).Replace('-', '−')} {units.Symbol(Quantity.Force)} for each {units.Symbol(Quantity.Length)} of its width. The line there:");
+                yield return Corners(line, load.Stretches);
                 break;
         }
     }
+
+    // The line is straight between these, so that its area follows from them.
+    private static ResultBlock.Grid Corners(InfluenceLine line, IEnumerable<DeckStretch> stretches) => new(new ResultTable(
+        [new("station", Quantity.Length), new("ordinate", Quantity.Number, 5)],
+        [
+            .. stretches.SelectMany(s => line.Stations.Where(x => x > s.Left && x < s.Right).Prepend(s.Left).Append(s.Right))
+                .Select(x => (IReadOnlyList<object?>)[x, line.OrdinateAt(x)]),
+        ]));
 
     private static ResultBlock.Grid Axles(Peak peak) => new(new ResultTable(
         [new("axle"), new("station", Quantity.Length), new("load", Quantity.Force, 3), new("ordinate", Quantity.Number, 5), new("load × ordinate", Quantity.Force, 3)],
@@ -132,11 +145,19 @@ internal static class LiveTelling
         bool strips = share.Strips.Count > 0;
         yield return new ResultBlock.Paragraph(strips
             ? $"Share of this truss in the lane load by the lever rule: {(share.Lanes == 1 ? "one lane" : $"{share.Lanes} lanes")}, {Told.Length(share.Strips[0].Width, units)} wide, from the kerb on, trusses {Told.Length(spacing, units)} apart. A lane whose middle lies at a from this truss brings (spacing − a) / spacing to it:"
-            : $"Share of this truss by the lever rule: {(share.Lanes == 1 ? $"one {what}" : $"{share.Lanes} {what}s abreast")}, the nearest wheel line {Told.Length(share.WheelToKerb, units)} from the kerb, trusses {Told.Length(spacing, units)} apart. A wheel line, half of a vehicle, that stands at a from this truss brings (spacing − a) / (2 · spacing) to it:");
+            : $"Share of this truss by the lever rule: {(share.Lanes == 1 ? $"one {what}" : share.Wheels.Count < 2 * share.Lanes ? $"the {what} in one of {share.Lanes} lanes" : $"{share.Lanes} {what}s abreast")}, the nearest wheel line {Told.Length(share.WheelToKerb, units)} from the kerb, which is {Kerb(share.Wheels[0] - share.WheelToKerb, units)} this truss, trusses {Told.Length(spacing, units)} apart. A wheel line, half of a vehicle, that stands at a from this truss brings (spacing − a) / (2 · spacing) to it:");
+        yield return WheelLines(share, spacing);
+    }
+
+    private static string Kerb(double distance, DisplayUnits units) => distance < 0 ? $"{Told.Length(-distance, units)} beyond" : $"{Told.Length(distance, units)} from";
+
+    private static ResultBlock.Grid WheelLines(LateralShare share, double spacing)
+    {
+        bool strips = share.Strips.Count > 0;
         (double At, double Brings)[] lines = strips
             ? [.. share.Strips.Select(s => (s.Middle, (spacing - s.Middle) / spacing))]
             : [.. share.Wheels.Select(w => (w, (spacing - w) / (2 * spacing)))];
-        yield return new ResultBlock.Grid(new ResultTable(
+        return new ResultBlock.Grid(new ResultTable(
             [new(strips ? "lane" : "wheel line"), new("a, from this truss", Quantity.Length), new("brings", Quantity.Number, 4)],
             [
                 .. lines.Select((l, i) => (IReadOnlyList<object?>)[(i + 1).ToString(CultureInfo.InvariantCulture), l.At, l.Brings]),
@@ -146,7 +167,7 @@ internal static class LiveTelling
     }
 
     private static ResultBlock.Paragraph Crowd(CrowdShare crowd, Deck deck, DisplayUnits units) => new(
-        $"Across the deck the crowd stands from {Told.Length(crowd.Strip.From, units)} to {Told.Length(crowd.Strip.To, units)} from this truss, its middle at a = {Told.Length(crowd.Strip.Middle, units)}; trusses {Told.Length(deck.TrussSpacing!.Value, units)} apart. By the lever rule this truss carries width · (spacing − a) / spacing = {ResultTable.Figure(units.From(Quantity.Length, crowd.Width), 4)} {units.Symbol(Quantity.Length)} of it.");
+        $"Across the deck the crowd stands from {Told.Length(crowd.Strip.From, units)} to {Told.Length(crowd.Strip.To, units)} from this truss, its middle at a = {Told.Length(crowd.Strip.Middle, units)}; trusses {Told.Length(deck.TrussSpacing!.Value, units)} apart. By the lever rule this truss carries width · (spacing − a) / spacing = {ResultTable.Figure(units.From(Quantity.Length, crowd.Width), 4)} {units.Symbol(Quantity.Length)} of it; no presence factor is applied to a crowd.");
 
     private static ImpactReason OfRods(RatingRow row, BridgeRating rating) =>
         row.Member.IsTimber ? ImpactReason.NoneOnTimber

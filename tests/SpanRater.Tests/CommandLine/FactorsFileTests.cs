@@ -157,7 +157,7 @@ public sealed class FactorsFileTests : IDisposable
         Run run = Run.Of("rate", bridge.Folder);
 
         Assert.Equal("bridge.toml:10:23: warning: \"EN service vehicle\" is of class maintenance, and factors.toml has no factor on crowds and service vehicles: it is not rated until factor stands under [crowd] there.\n", run.Error);
-        Assert.Contains("under [crowd] for crowds and maintenance vehicles", run.Output, StringComparison.Ordinal);
+        Assert.Contains("factors.toml has no factor on crowds and service vehicles: it is not rated until factor stands under [crowd] there", run.Output, StringComparison.Ordinal);
         Assert.Contains("Governing:", run.Output, StringComparison.Ordinal);
     }
 
