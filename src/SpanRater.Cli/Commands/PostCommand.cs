@@ -17,7 +17,7 @@ internal static class PostCommand
             RatingMethod method = RateCommand.MethodOf(reading);
             if (!method.HasPosting)
             {
-                return answer.Deliver(PostingPage.WithoutRule(bridge, method), units);
+                return answer.Deliver(InputWarnings.On(PostingPage.WithoutRule(bridge, method), reading.Findings), units);
             }
 
             if (parsed.GetValue(level) is { } asked && !Posting.HasInventory(method, bridge.Rating))
@@ -27,11 +27,11 @@ internal static class PostCommand
 
             if (!MemberRater.Rate(bridge, method, reading.VehiclesAsked).TryGet(out BridgeRating? rating, out Refusal? refusal))
             {
-                return answer.Deliver(PostingPage.Refused(bridge, method, refusal), units);
+                return answer.Deliver(InputWarnings.On(PostingPage.Refused(bridge, method, refusal), reading.Findings), units);
             }
 
             var posting = Posting.Of(rating, parsed.GetValue(level) == "inventory");
-            return answer.Deliver(PostingPage.Of(posting, reading.PostedKindsNotAsked, units, Alternatives.Of(posting, reading.VehiclesAsked)), units);
+            return answer.Deliver(InputWarnings.On(PostingPage.Of(posting, reading.PostedKindsNotAsked, units, Alternatives.Of(posting, reading.VehiclesAsked)), reading.Findings), units);
         });
     }
 }

@@ -16,8 +16,8 @@ internal static class RateCommand
             Bridge bridge = reading.Bridge!;
             RatingMethod method = MethodOf(reading);
             return MemberRater.Rate(bridge, method, reading.VehiclesAsked).TryGet(out BridgeRating? rating, out Refusal? refusal)
-                ? answer.Deliver(RatingPage.Of(rating, reading.OwnVehiclesNotAsked, units, parsed.GetValue(all)), units, () => RatingPicture.Of(rating, units))
-                : answer.Deliver(RatingPage.Refused(bridge, method, refusal), units);
+                ? answer.Deliver(InputWarnings.On(RatingPage.Of(rating, reading.OwnVehiclesNotAsked, units, parsed.GetValue(all)), reading.Findings), units, () => RatingPicture.Of(rating, units))
+                : answer.Deliver(InputWarnings.On(RatingPage.Refused(bridge, method, refusal), reading.Findings), units);
         });
     }
 

@@ -3,6 +3,9 @@ namespace SpanRater;
 /// <summary>The deck and the trusses that carry it, as far as they decide how a vehicle is shared. Immutable.</summary>
 public sealed record Deck
 {
+    /// <summary>Nearest that a wheel line comes to a kerb unless another distance is given, 2 ft [m].</summary>
+    public const double UsualWheelToKerb = 2 * 0.3048;
+
     /// <summary>Number of trusses that carry the deck.</summary>
     public int Trusses { get; init; } = 2;
 
@@ -19,7 +22,7 @@ public sealed record Deck
     public double RoadwayOffset { get; init; }
 
     /// <summary>Nearest a wheel line comes to a kerb [m]; 2 ft unless given.</summary>
-    public double WheelToKerb { get; init; } = 2 * 0.3048;
+    public double WheelToKerb { get; init; } = UsualWheelToKerb;
 
     /// <summary>Share of one vehicle that one truss carries, presence factor included; null for the lever rule [-].</summary>
     public double? TrussShare { get; init; }

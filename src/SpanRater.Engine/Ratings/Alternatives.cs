@@ -31,7 +31,7 @@ public sealed class Alternatives
         }
 
         NotOffered = notOffered;
-        Offered = [.. kinds.Select(k => With(k, [k])).OrderByDescending(a => Math.Round(a.Lowest?.Factor ?? -1, 9))];
+        Offered = [.. kinds.Select(k => With(k, [k])).OrderByDescending(a => Math.Round(a.Lowest?.Factor ?? -1, 9)).ThenBy(a => Math.Round(a.Lowest?.Shortfall ?? 0, 3))];
         AllTogether = kinds.Count > 1 ? With(AlternativeKind.AllTogether, kinds) : null;
     }
 
@@ -130,6 +130,6 @@ public sealed class Alternatives
         PostingRow[] types = [.. Types(posting).Where(r => compared.Length == 0 || compared.Contains(r.Vehicle))];
         return compared.Length > 0 && types.Any(r => r.Lowest is null)
             ? null
-            : types.Where(r => r.Lowest is not null).MinBy(r => Math.Round(r.Lowest!.Factor!.Value, 9))?.Lowest;
+            : types.Where(r => r.Lowest is not null).Select(r => r.Lowest!).OrderBy(r => Math.Round(r.Factor!.Value, 9)).ThenByDescending(r => Math.Round(r.Shortfall, 3)).FirstOrDefault();
     }
 }

@@ -24,7 +24,7 @@ public sealed class BridgeRating
         othersRated = rows.Any(r => HasFactor(r) && r.Level.Governance == Governance.Governs);
 
         // Members that mirror each other differ in the last bits; rounded, they stand in the order of the members.
-        Rows = [.. rows.OrderBy(Rank).ThenBy(r => Math.Round(r.Factor ?? 0, 9))];
+        Rows = [.. rows.OrderBy(Rank).ThenBy(r => Math.Round(r.Factor ?? 0, 9)).ThenByDescending(r => r.Factor is 0 ? Math.Round(r.Shortfall, 3) : 0)];
         bool withheld = rows.Any(r => r.Status == RatingStatus.Withheld);
         Governing = withheld ? null : Rows.FirstOrDefault(MayGovern);
         GoverningInventory = withheld ? null : Rows.FirstOrDefault(r => HasFactor(r) && r.Level.Governance == Governance.Inventory);
@@ -64,6 +64,14 @@ public sealed class BridgeRating
     /// <summary>The lowest row of each member that may govern, by member; null where none of its rows may.</summary>
     public IReadOnlyList<RatingRow?> LowestByMember() =>
         [.. Enumerable.Range(0, Bridge.Truss.Members.Count).Select(m => Rows.FirstOrDefault(r => r.MemberIndex == m && MayGovern(r)))];
+
+    /// <summary>The row of the same member, vehicle, level and sense with nothing beside the vehicle; null where the row itself is that.</summary>
+    /// <param name="row">A row of this rating.</param>
+    public RatingRow? Alone(RatingRow row)
+    {
+        ArgumentNullException.ThrowIfNull(row);
+        return row.Beside is null ? null : Rows.FirstOrDefault(r => r.Beside is null && r.Vehicle == row.Vehicle && r.Level == row.Level && r.Sense == row.Sense && r.MemberIndex == row.MemberIndex && r.Truss == row.Truss);
+    }
 
     /// <summary>Whether a row takes part in naming what governs: it has a factor, at a level that counts.</summary>
     /// <param name="row">A row of this rating.</param>

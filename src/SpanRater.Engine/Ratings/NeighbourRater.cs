@@ -27,7 +27,7 @@ internal static class NeighbourRater
         foreach (RatingRow row in alone.Where(r => r is { Status: RatingStatus.Rated, Peak: not null }))
         {
             InfluenceLine line = lines.Members[row.MemberIndex].Line;
-            RatingRow? lowest = null;
+            (RatingRow Row, double Unclipped)? lowest = null;
             foreach ((Vehicle vehicle, LiveLoadPlan plan) in legal)
             {
                 if (plan.MostOn(line, row.Sense)?.Parts[0] is not LivePart.Axles neighbour)
@@ -38,7 +38,7 @@ internal static class NeighbourRater
                 foreach (bool isNearer in (bool[])[true, false])
                 {
                     if (Beside(row, emergency, neighbour, isNearer, Math.Max(0, Array.IndexOf(trusses, row.Truss)), bridge, method, impact) is { } candidate
-                        && !(candidate.Factor >= lowest?.Factor))
+                        && !(candidate.Unclipped >= lowest?.Unclipped))
                     {
                         lowest = candidate;
                     }
@@ -47,12 +47,13 @@ internal static class NeighbourRater
 
             if (lowest is not null)
             {
-                yield return lowest;
+                yield return lowest.Value.Row;
             }
         }
     }
 
-    private static RatingRow? Beside(
+    // With the factor before it is held at 0, so that of two neighbours that leave no capacity the one that takes more is told.
+    private static (RatingRow Row, double Unclipped)? Beside(
         RatingRow row, Vehicle emergency, LivePart.Axles neighbour, bool isNearer, int truss, Bridge bridge, RatingMethod method, ImpactPolicy impact)
     {
         (double near, double far) = isNearer ? (emergency.Gauge, neighbour.Vehicle.Gauge) : (neighbour.Vehicle.Gauge, emergency.Gauge);
@@ -67,15 +68,15 @@ internal static class NeighbourRater
             new(part, share.Value, impact.Of(vehicleClass, row.Member, part)) { Lateral = share };
         var effect = new SharedEffect([Of(row.Effect!.Parts[0].Part, own, VehicleClass.Emergency)]);
         var beside = new Neighbour(neighbour.Vehicle, factor, Of(neighbour, others, VehicleClass.Legal));
-        double room = row.Capacity!.Value - row.FactoredDead - beside.Factored;
-        return row with
+        double unclipped = (row.Capacity!.Value - row.FactoredDead - beside.Factored) / (row.Level.LiveFactor!.Value * Math.Abs(effect.WithImpact));
+        return (row with
         {
             Beside = beside,
             Effect = effect,
             Share = own,
             Live = effect.Force,
             Impact = effect.Impact,
-            Factor = Math.Max(0, room) / (row.Level.LiveFactor!.Value * Math.Abs(effect.WithImpact)),
-        };
+            Factor = Math.Max(0, unclipped),
+        }, unclipped);
     }
 }

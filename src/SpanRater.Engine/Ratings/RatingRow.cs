@@ -152,6 +152,9 @@ public sealed record RatingRow
     /// <summary>Positions of the members of crossed pairs that are slack where the capacity is reached; null in a truss without rods.</summary>
     public IReadOnlyList<int>? SlackAtFactor => Reached?.Position.Rods?.Slack;
 
+    /// <summary>How much the dead load, and what stands beside the vehicle, take beyond the capacity [N]; 0 where they leave room.</summary>
+    public double Shortfall => Capacity is { } capacity ? Math.Max(0, FactoredDead + (Beside?.Factored ?? 0) - capacity) : 0;
+
     /// <summary>Rating factor [-]; null where there is none.</summary>
     public double? Factor { get; init; }
 }

@@ -7,6 +7,8 @@ internal sealed class RatingStamps(Bridge bridge, RatingMethod method)
 
     public IReadOnlyList<Stamp> All => stamps;
 
+    private double DeckLength => bridge.Truss.Stations[^1] - bridge.Truss.Stations[0];
+
     /// <summary>What holds for the whole rating.</summary>
     public void AddForBridge(IReadOnlyList<LiveLoad> vehicles, bool hasWearingSurface)
     {
@@ -24,6 +26,10 @@ internal sealed class RatingStamps(Bridge bridge, RatingMethod method)
         {
             stamps.Add(new Stamp.GivenShare(share, bridge.Deck.TrussShareReason));
         }
+        else if (Math.Abs(bridge.Deck.WheelToKerb - Deck.UsualWheelToKerb) > 1e-9)
+        {
+            stamps.Add(new Stamp.GivenWheelToKerb(bridge.Deck.WheelToKerb));
+        }
 
         AddImpact(vehicles);
         if (bridge.Rating.TruckTraffic is null
@@ -34,12 +40,11 @@ internal sealed class RatingStamps(Bridge bridge, RatingMethod method)
         }
 
         AddToConfirm(vehicles);
-        double deckLength = bridge.Truss.Stations[^1] - bridge.Truss.Stations[0];
-        if (deckLength > method.LaneTypeLegalLoadAbove
+        if (DeckLength > method.LaneTypeLegalLoadAbove
             && vehicles.Any(v => v.Class == VehicleClass.Legal)
             && !vehicles.Any(v => v is Loading { Class: VehicleClass.Legal, Lane: not null }))
         {
-            stamps.Add(new Stamp.NoLaneTypeLegalLoad(deckLength));
+            stamps.Add(new Stamp.NoLaneTypeLegalLoad(DeckLength));
         }
     }
 
@@ -97,9 +102,14 @@ internal sealed class RatingStamps(Bridge bridge, RatingMethod method)
         {
             stamps.Add(new Stamp.CrawlSpeed(enforced));
         }
-        else if (settings.Surface is { } surface && method.ImpactOn(surface) is { } bySurface)
+        else if (settings.Surface is { } surface && method.ImpactOn(surface) is { } bySurface && DeckLength > method.SurfaceCountsAbove)
         {
             stamps.Add(new Stamp.RidingSurfaceCounts(surface, bySurface));
+        }
+
+        if (settings.Surface is { } given and not RidingSurface.Rough && !stamps.OfType<Stamp.RidingSurfaceCounts>().Any())
+        {
+            stamps.Add(new Stamp.RidingSurfaceWithoutEffect(given));
         }
 
         if (bridge.Truss.Members.Any(m => m.IsTimber))

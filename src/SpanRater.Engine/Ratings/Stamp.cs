@@ -31,6 +31,14 @@ public abstract record Stamp
     /// <param name="Impact">The allowance [-].</param>
     public sealed record RidingSurfaceCounts(RidingSurface Surface, double Impact) : Stamp;
 
+    /// <summary>A riding surface is given, and no allowance changes by it.</summary>
+    /// <param name="Surface">The riding surface, as given.</param>
+    public sealed record RidingSurfaceWithoutEffect(RidingSurface Surface) : Stamp;
+
+    /// <summary>Wheels may stand nearer to a kerb, or are kept farther from it, than the standard has it.</summary>
+    /// <param name="WheelToKerb">Distance given [m].</param>
+    public sealed record GivenWheelToKerb(double WheelToKerb) : Stamp;
+
     /// <summary>Members of timber take no impact.</summary>
     public sealed record NoImpactOnTimber() : Stamp;
 

@@ -11,6 +11,8 @@ namespace SpanRater.Files;
 /// <param name="Dead">How the dead load comes together.</param>
 internal sealed record BridgeToml(string Name, int? Built, Deck Deck, RatingSettings Rating, Place MethodPlace, DeadSettings Dead)
 {
+    private static readonly string[] BareWords = ["", "yes", "true", "on", "1", "y", "no", "none", "false", "off", "0", "n", "not", "never"];
+
     /// <summary>What the file says; null where it has no usable name or is no TOML.</summary>
     public static BridgeToml? Read(string text, string file, Catalogue catalogue, (bool AreThere, PartialFactorRating? Method) factors, FindingList findings)
     {
@@ -75,6 +77,13 @@ internal sealed record BridgeToml(string Name, int? Built, Deck Deck, RatingSett
             findings.Warning(section.PlaceOf("truss_share"), "truss_share replaces the lever rule, and no reason is given: write who found it and how, truss_share_reason = \"…\".");
         }
 
+        if (deck.TrussShare < (1.0 / deck.Trusses) - 1e-9)
+        {
+            findings.Error(
+                section.PlaceOf("truss_share"),
+                string.Create(CultureInfo.InvariantCulture, $"truss_share = {deck.TrussShare:0.###} is less than an even part of one vehicle over {deck.Trusses} trusses, {1.0 / deck.Trusses:0.###}: one truss always carries that much. Write the share of the truss that carries most."));
+        }
+
         if (deck.WheelToKerb < 0)
         {
             findings.Error(section.PlaceOf("wheel_to_kerb"), "wheel_to_kerb must not be below zero.");
@@ -135,10 +144,11 @@ internal sealed record BridgeToml(string Name, int? Built, Deck Deck, RatingSett
             findings.Error(section.PlaceOf("crawl_speed"), "crawl_speed leaves impact out and impact gives it: keep one of the two.");
         }
 
+        string? crawlSpeed = CrawlSpeedIn(section, findings);
         var settings = new RatingSettings
         {
             Surface = SurfaceOf(section, findings),
-            CrawlSpeed = section.Text("crawl_speed"),
+            CrawlSpeed = crawlSpeed,
             Method = method,
             Impact = section.Number("impact", 0, 1, "write the allowance as a fraction, such as 0.33 for 33%."),
             TruckTraffic = section.Number("adtt", 0, 1e6, "write average daily truck traffic, one direction, such as 80."),
@@ -152,6 +162,19 @@ internal sealed record BridgeToml(string Name, int? Built, Deck Deck, RatingSett
         };
         section.SayWhatIsUnknown();
         return settings;
+    }
+
+    // The key switches impact off: a bare word would do so without saying who holds vehicles to that speed.
+    private static string? CrawlSpeedIn(TomlSection section, FindingList findings)
+    {
+        string? enforced = section.Text("crawl_speed")?.Trim();
+        if (enforced is not null && BareWords.Contains(enforced, StringComparer.OrdinalIgnoreCase))
+        {
+            findings.Error(section.PlaceOf("crawl_speed"), $"crawl_speed = \"{enforced}\": the key leaves impact out, and says how vehicles are held to crawl speed, such as \"gate and guard, one vehicle at a time\". Where they are not, leave the key out.");
+            return null;
+        }
+
+        return enforced;
     }
 
     private static List<string> ConfirmedIn(TomlSection section, FindingList findings)

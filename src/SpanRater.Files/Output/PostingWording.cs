@@ -115,7 +115,7 @@ public static class PostingWording
     {
         ArgumentNullException.ThrowIfNull(posting);
         string[] emergency = [.. posting.Emergency.Where(r => r.Verdict is PostingVerdict.Posted or PostingVerdict.Barred).Select(r => r.Vehicle.Name)];
-        return OfLegal(posting) + (emergency.Length == 0 ? "" : $" Emergency vehicles that need limits of their own: {string.Join(", ", emergency)}.");
+        return OfLegal(posting) + RatingWording.OnlyAtCrawlSpeed(posting.Rating.Bridge) + (emergency.Length == 0 ? "" : $" Emergency vehicles that need limits of their own: {string.Join(", ", emergency)}.");
     }
 
     private static string OfLegal(Posting posting)

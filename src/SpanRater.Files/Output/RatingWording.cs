@@ -32,6 +32,14 @@ public static class RatingWording
         return row.Beside is { } beside ? $"{row.Vehicle.Name} beside {beside.Vehicle.Name}" : row.Vehicle.Name;
     }
 
+    /// <summary>That a rating holds at crawl speed only; empty where impact counts.</summary>
+    /// <param name="bridge">The bridge.</param>
+    public static string OnlyAtCrawlSpeed(Bridge bridge)
+    {
+        ArgumentNullException.ThrowIfNull(bridge);
+        return bridge.Rating is { CrawlSpeed: not null, Impact: null } ? " This holds at crawl speed only, without impact." : "";
+    }
+
     /// <summary>That the user's own partial factors hold none for a class, and where it would stand.</summary>
     /// <param name="vehicleClass">The class.</param>
     public static string FactorMissing(VehicleClass vehicleClass) => PartialFactors.IsCrowd(vehicleClass)
@@ -94,6 +102,8 @@ public static class RatingWording
         Stamp.GivenImpact s => string.Create(CultureInfo.InvariantCulture, $"impact {s.Impact:0.00#} is given in bridge.toml and replaces the method's own"),
         Stamp.CrawlSpeed s => $"assumed: every vehicle crosses at crawl speed, at most 10 mph, so that none takes impact (crawl_speed in bridge.toml: \"{s.Enforced}\"). This holds only where it is enforced",
         Stamp.RidingSurfaceCounts s => string.Create(CultureInfo.InvariantCulture, $"riding surface as given in bridge.toml ({Words.Of(s.Surface)}): impact {s.Impact:0.00} on chords, end posts and diagonals of decks over 40 ft, for vehicles other than design loads; all other members keep the method's own"),
+        Stamp.RidingSurfaceWithoutEffect s => $"the riding surface given in bridge.toml ({Words.Of(s.Surface)}) changes no impact here: impact or crawl_speed replaces it, the method knows no such allowance, or the deck is no longer than 40 ft",
+        Stamp.GivenWheelToKerb s => $"wheel_to_kerb {Length(s.WheelToKerb, units)} is given in bridge.toml, in place of {Length(Deck.UsualWheelToKerb, units)}",
         Stamp.NoImpactOnTimber => "no impact on members of timber",
         Stamp.GivenShare s => string.Create(CultureInfo.InvariantCulture, $"truss_share {s.Share:0.000#} is given in bridge.toml and replaces the lever rule{(s.Reason is null ? ", and no reason is given" : $": \"{s.Reason}\"")}; presence is taken to be in it"),
         Stamp.NearerToKerb s => $"{s.Vehicle} does not fit with the wheel-to-kerb distance asked for; {Length(s.WheelToKerb, units)} is used",

@@ -1,3 +1,5 @@
+using System.Text.Json;
+
 namespace SpanRater.Tests.CommandLine;
 
 /// <summary>Faults of a folder's own loadings, crowds and tracked vehicles as a user meets them: text, file, line and column.</summary>
@@ -150,6 +152,70 @@ public sealed class BadLoadingTests : IDisposable
     {
         bridge.Replace("bridge.toml", "adtt = 80", "adtt = 80\nimpact = 0.2\ncrawl_speed = \"a flagman\"");
         Refused("bridge.toml:12:15: crawl_speed leaves impact out and impact gives it: keep one of the two.");
+    }
+
+    // A bare word would switch impact off, whatever its writer meant by it.
+    [Theory]
+    [InlineData("no")]
+    [InlineData("None")]
+    [InlineData("yes")]
+    [InlineData("false")]
+    public void Check_CrawlSpeedThatSaysNoReason_IsRefused(string word)
+    {
+        bridge.Replace("bridge.toml", "adtt = 80", $"adtt = 80\ncrawl_speed = \"{word}\"");
+        Refused($"bridge.toml:11:15: crawl_speed = \"{word}\": the key leaves impact out, and says how vehicles are held to crawl speed, such as \"gate and guard, one vehicle at a time\". Where they are not, leave the key out.");
+    }
+
+    [Theory]
+    [InlineData("rate", "Governing: ")]
+    [InlineData("post", "needs a posting")]
+    public void Headline_AtCrawlSpeed_SaysThatItHoldsThereOnly(string command, string headline)
+    {
+        bridge.Replace("bridge.toml", "adtt = 80", "adtt = 80\ncrawl_speed = \"gate and guard\"");
+        string line = Run.Of(command, bridge.Folder).Output.Split('\n').First(l => l.Contains(headline, StringComparison.Ordinal));
+        Assert.Contains(" This holds at crawl speed only, without impact.", line, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Check_AShareBelowAnEvenPart_IsRefused()
+    {
+        bridge.Replace("bridge.toml", "roadway = \"12 ft\"", "roadway = \"12 ft\"\ntruss_share = 0.4\ntruss_share_reason = \"a guess\"");
+        Refused("bridge.toml:7:15: truss_share = 0.4 is less than an even part of one vehicle over 2 trusses, 0.5: one truss always carries that much. Write the share of the truss that carries most.");
+    }
+
+    [Theory]
+    [InlineData("wheel_to_kerb = \"1 ft\"", "- wheel_to_kerb 1.00 ft is given in bridge.toml, in place of 2.00 ft")]
+    [InlineData("wheel_to_kerb = \"2 ft\"", null)]
+    public void Rate_AnotherDistanceToTheKerb_IsStamped(string key, string? stamp)
+    {
+        bridge.Replace("bridge.toml", "roadway = \"12 ft\"", $"roadway = \"12 ft\"\n{key}");
+        string output = Run.Of("rate", bridge.Folder).Output;
+        Assert.Equal(stamp is not null, output.Contains(stamp ?? "wheel_to_kerb", StringComparison.Ordinal));
+    }
+
+    // 24 ft of deck: the allowance by surface is for longer ones.
+    [Theory]
+    [InlineData("smooth", true)]
+    [InlineData("rough", false)]
+    public void Rate_ASurfaceThatChangesNothing_IsStamped(string surface, bool stamped)
+    {
+        bridge.Replace("bridge.toml", "adtt = 80", $"adtt = 80\nsurface = \"{surface}\"");
+        Assert.Equal(stamped, Run.Of("rate", bridge.Folder).Output.Contains($"the riding surface given in bridge.toml ({surface}) changes no impact here", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("rate")]
+    [InlineData("post")]
+    public void Page_OfAnInputThatIsWarnedOf_TellsTheWarning(string command)
+    {
+        bridge.Replace("loads.csv", "DC,L2,-1", "DC,L2,0.2");
+        const string Warning = "loads.csv:4:7: warning: case DC lifts joint \"L2\" by 0.2: a weight is negative under up. Check the sign.";
+        string text = Run.Of(command, bridge.Folder).Output;
+        Assert.Contains("Warnings of the input, which may change the numbers here:", text, StringComparison.Ordinal);
+        Assert.Contains(Warning, text, StringComparison.Ordinal);
+        Assert.Contains($"# Warning of the input: {Warning}", Run.Of(command, bridge.Folder, "--format", "csv").Output, StringComparison.Ordinal);
+        using JsonDocument json = JsonDocument.Parse(Run.Of(command, bridge.Folder, "--format", "json").Output);
+        Assert.Equal(Warning, Assert.Single(json.RootElement.GetProperty("warnings").EnumerateArray().ToArray()).GetString());
     }
 
     [Fact]

@@ -47,6 +47,8 @@ public class WordingTests
         { new Stamp.EmergencyAlone(), "emergency vehicles are rated alone on the bridge" },
         { new Stamp.NoLaneTypeLegalLoad(73.152), "the deck is 240.00 ft long: spans over 200 ft also take the lane-type legal load, and none is asked for, so legal factors here are not the whole answer: name \"Lane-type legal load\" under vehicles" },
         { new Stamp.CrawlSpeed("gate and attendant"), "assumed: every vehicle crosses at crawl speed, at most 10 mph, so that none takes impact (crawl_speed in bridge.toml: \"gate and attendant\"). This holds only where it is enforced" },
+        { new Stamp.RidingSurfaceWithoutEffect(RidingSurface.Smooth), "the riding surface given in bridge.toml (smooth) changes no impact here: impact or crawl_speed replaces it, the method knows no such allowance, or the deck is no longer than 40 ft" },
+        { new Stamp.GivenWheelToKerb(1 * 0.3048), "wheel_to_kerb 1.00 ft is given in bridge.toml, in place of 2.00 ft" },
         { new Stamp.RidingSurfaceCounts(RidingSurface.MinorDeviations, 0.20), "riding surface as given in bridge.toml (minor deviations): impact 0.20 on chords, end posts and diagonals of decks over 40 ft, for vehicles other than design loads; all other members keep the method's own" },
         { new Stamp.NoImpactOnTimber(), "no impact on members of timber" },
         { new Stamp.DefaultToConfirm(FactorClauses.Emergency, 1.3), "to confirm: LRFR live-load factor of emergency vehicles, 1.30 (FHWA memo of 3 November 2016, from memory; later editions give values by truck traffic): look it up in your copy and, where it agrees, write confirmed = [\"emergency factor\"] under [rating] in bridge.toml" },

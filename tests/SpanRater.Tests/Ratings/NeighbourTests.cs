@@ -39,6 +39,16 @@ public class NeighbourTests
     public void Factor_BesideATruckThatTakesAllThereIs_IsNone() =>
         Assert.Equal(0, Assert.Single(HangerRowsBeside(Bridge, Emergency, Legal(400))).Factor);
 
+    // Both leave nothing: the one that takes more is named, wherever it stands in the list.
+    [Fact]
+    public void Neighbour_OfTwoThatTakeAllThereIs_IsTheHeavier()
+    {
+        RatingRow row = Assert.Single(HangerRowsBeside(Bridge, Emergency, Legal(400), Legal(500), Legal(450)));
+
+        Assert.Equal("legal 500", row.Beside!.Vehicle.Name);
+        Assert.Equal(1000 * ((1.45 * 500 * Near * 1.33) - 350), row.Shortfall, 1e-6);
+    }
+
     [Fact]
     public void Factor_BesideSeveralTrucks_IsOfTheWorst()
     {

@@ -108,11 +108,14 @@ public static class RatingPage
             IsAnswer: false);
     }
 
-    private static string Governing(BridgeRating rating) => rating.Governing switch
+    private static string Governing(BridgeRating rating) => Verdict(rating) + RatingWording.OnlyAtCrawlSpeed(rating.Bridge);
+
+    private static string Verdict(BridgeRating rating) => rating.Governing switch
     {
         null when rating.Withheld.Any() =>
             $"Nothing governs while a rating is withheld. {string.Join(". ", rating.Withheld.GroupBy(w => w.Reason.Member).Select(g => $"{g.Key} goes slack before the factored vehicle is on whole ({string.Join(", ", g.Select(w => w.Vehicle.Name))})"))}: no such vehicle can be called safe here.",
         { Status: RatingStatus.DeadExceeds } row => $"Governing: {Row(row)}: the dead load alone exceeds the capacity. Check the inputs; if they are true, treat the bridge as closed until an engineer has reviewed it.",
+        { Factor: 0, Beside: { } beside } row => $"Governing: {Row(row)}. {beside.Vehicle.Name} beside it leaves this member no capacity; {row.Vehicle.Name} alone has the factor {Words.Factor(rating.Alone(row)?.Factor)} there.",
         { Factor: < 1 } row => $"Governing: {Row(row)}. A factor below 1: the vehicle is too heavy for this member as entered.",
         { } row => $"Governing: {Row(row)}.",
         null => "Nothing governs: no member is rated.",
