@@ -228,6 +228,12 @@ public sealed class MemberRater
     private RatingRow Rated(RatingRow row)
     {
         double? room = row.Capacity - row.FactoredDead;
+        if (row is { Live: { } live, Impact: { } allowance, Level.LiveFactor: { } liveFactor, Reason: null })
+        {
+            double factored = liveFactor * Math.Abs(live) * (1 + allowance), dead = row.FactoredDead;
+            row = row with { FactorAt = capacity => Math.Max(0, capacity - dead) / factored };
+        }
+
         if (room <= 0)
         {
             return row with { Status = RatingStatus.DeadExceeds, Factor = 0, Reason = null };
@@ -238,16 +244,14 @@ public sealed class MemberRater
             return row;
         }
 
-        if (row.Live is not { } live || row.Impact is not { } allowance)
+        if (row.FactorAt is null)
         {
             // A capacity is missing only where something asks for it: here neither live nor dead load acts in this sense.
-            return room is null && row.FactoredDead > 0
-                ? row with { Reason = new NotRatedReason.NoCapacity(method.CapacityFor(row.Sense, row.Level)) }
-                : row with { Status = RatingStatus.NotLoaded };
+            return room is null && row.FactoredDead > 0 ? WithoutCapacity(row) : row with { Status = RatingStatus.NotLoaded };
         }
 
-        return room is null
-            ? row with { Reason = new NotRatedReason.NoCapacity(method.CapacityFor(row.Sense, row.Level)) }
-            : row with { Status = RatingStatus.Rated, Factor = room / (row.Level.LiveFactor!.Value * Math.Abs(live) * (1 + allowance)) };
+        return row.Capacity is { } own ? row with { Status = RatingStatus.Rated, Factor = row.FactorWith(own) } : WithoutCapacity(row);
     }
+
+    private RatingRow WithoutCapacity(RatingRow row) => row with { Reason = new NotRatedReason.NoCapacity(method.CapacityFor(row.Sense, row.Level)) };
 }

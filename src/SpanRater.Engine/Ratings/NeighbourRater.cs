@@ -68,7 +68,8 @@ internal static class NeighbourRater
             new(part, share.Value, impact.Of(vehicleClass, row.Member, part)) { Lateral = share };
         var effect = new SharedEffect([Of(row.Effect!.Parts[0].Part, own, VehicleClass.Emergency)]);
         var beside = new Neighbour(neighbour.Vehicle, factor, Of(neighbour, others, VehicleClass.Legal));
-        double unclipped = (row.Capacity!.Value - row.FactoredDead - beside.Factored) / (row.Level.LiveFactor!.Value * Math.Abs(effect.WithImpact));
+        double taken = row.FactoredDead + beside.Factored, factored = row.Level.LiveFactor!.Value * Math.Abs(effect.WithImpact);
+        double unclipped = (row.Capacity!.Value - taken) / factored;
         return (row with
         {
             Beside = beside,
@@ -77,6 +78,7 @@ internal static class NeighbourRater
             Live = effect.Force,
             Impact = effect.Impact,
             Factor = Math.Max(0, unclipped),
+            FactorAt = capacity => Math.Max(0, capacity - taken) / factored,
         }, unclipped);
     }
 }

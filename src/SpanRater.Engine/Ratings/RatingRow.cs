@@ -157,6 +157,17 @@ public sealed record RatingRow
 
     /// <summary>Rating factor [-]; null where there is none.</summary>
     public double? Factor { get; init; }
+
+    /// <summary>The factor that the row would have with another capacity [N], all else as it is; null where the row has no factor of its own.</summary>
+    /// <param name="capacity">The capacity, not negative [N].</param>
+    public double? FactorWith(double capacity)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(capacity);
+        return FactorAt?.Invoke(capacity);
+    }
+
+    /// <summary>How the factor follows from the capacity [N]; null where there is no factor.</summary>
+    internal Func<double, double?>? FactorAt { get; init; }
 }
 
 /// <summary>A legal vehicle in the next lane, which stays as it is while the vehicle rated is scaled.</summary>

@@ -90,14 +90,24 @@ internal sealed class RodRater
         {
             // What loads the member without ever using up its capacity is bounded by the rods alone.
             return row.Live is not null && cap is not null
-                ? row with { Status = RatingStatus.Rated, Factor = cap.Factor, CappedBy = cap.Member }
+                ? WithCap(row, cap)
                 : row with { Status = RatingStatus.NotLoaded };
         }
 
-        RatingRow reached = Reached(row, found.Dead, found.Scale, cap);
+        RatingRow asked = row;
+        RatingRow reached = Reached(row, found.Dead, found.Scale, cap) with { FactorAt = other => FactorWith(asked, other, cap) };
 
         // What the vehicle does not load as it is, and only would where the rods have failed, is not loaded.
         return reached.CappedBy is not null && row.Live is null ? row with { Status = RatingStatus.NotLoaded } : reached;
+    }
+
+    private RatingRow WithCap(RatingRow row, NotRatedReason.Uncarried cap) =>
+        row with { Status = RatingStatus.Rated, Factor = cap.Factor, CappedBy = cap.Member, FactorAt = other => FactorWith(row, other, cap) };
+
+    private double? FactorWith(RatingRow row, double capacity, NotRatedReason.Uncarried? cap)
+    {
+        double? own = capacity <= row.FactoredDead ? 0 : Least(row, capacity) is { } found ? FactorOf(row, found.Scale) : null;
+        return own is { } factor && !(factor > cap?.Factor) ? factor : cap?.Factor;
     }
 
     // Whether any part of the factored vehicle loads a member that the vehicle as it is does not: a counter may wake under factors alone.

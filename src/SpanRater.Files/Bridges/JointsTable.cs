@@ -11,6 +11,7 @@ internal sealed class JointsTable
         new("support"),
         new("roller normal", Quantity.Angle),
         new("deck"),
+        new("held sideways"),
     ];
 
     /// <summary>No joint is farther from the origin than this [m].</summary>
@@ -55,7 +56,7 @@ internal sealed class JointsTable
 
             if (name is not null && x is { } atX && y is { } atY)
             {
-                joints.Joints.Add(new Joint(name, atX, atY, support, isPanelPoint));
+                joints.Joints.Add(new Joint(name, atX, atY, support, isPanelPoint) { Braced = row.YesOrNo("held sideways") });
                 joints.rows.Add(row);
             }
         }
