@@ -22,12 +22,22 @@ internal static class BridgeInput
         return reading;
     }
 
-    /// <summary>The catalogue alone.</summary>
-    public static Catalogue ReadCatalogue(IReadOnlyList<string> paths)
+    /// <summary>The catalogue alone. Warnings go to the error writer.</summary>
+    public static Catalogue ReadCatalogue(IReadOnlyList<string> paths, TextWriter warnings)
     {
         var findings = new FindingList();
         Catalogue catalogue = Catalogue.Read(paths, [], findings);
-        return findings.HasErrors ? throw new RefusedException([.. findings.All.Select(f => f.ToString())]) : catalogue;
+        if (findings.HasErrors)
+        {
+            throw new RefusedException([.. findings.All.Select(f => f.ToString())]);
+        }
+
+        foreach (Finding finding in findings.All)
+        {
+            warnings.WriteLine(finding.ToString());
+        }
+
+        return catalogue;
     }
 
     /// <summary>What a name on the command line means.</summary>

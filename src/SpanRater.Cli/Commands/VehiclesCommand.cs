@@ -15,7 +15,7 @@ internal static class VehiclesCommand
         common.AddTo(command);
         command.SetAction(parsed =>
         {
-            Catalogue catalogue = BridgeInput.ReadCatalogue(common.CataloguesIn(parsed));
+            Catalogue catalogue = BridgeInput.ReadCatalogue(common.CataloguesIn(parsed), surroundings.Error);
             DisplayUnits units = common.UnitsIn(parsed, DisplayUnits.Us);
             Answer answer = common.AnswerTo(parsed, surroundings);
             answer.CheckFiles(common.CataloguesIn(parsed));

@@ -25,6 +25,9 @@ public sealed record SharedPart(LivePart Part, double Share, AppliedImpact Impac
 /// <param name="Parts">What acts together; at least one.</param>
 public sealed record SharedEffect(IReadOnlyList<SharedPart> Parts)
 {
+    /// <summary>The other ways to load the deck, each where it brings most to this truss, in the order of the loading: they bring less, or the same.</summary>
+    public IReadOnlyList<SharedEffect> Others { get; init; } = [];
+
     /// <summary>Signed effect without impact, tension positive [N].</summary>
     public double Force => Parts.Sum(p => p.Force);
 

@@ -80,18 +80,30 @@ internal sealed class SharedLiveLoad
     public SharedEffect? MostOn(int truss, Member member, InfluenceLine line, Sense sense)
     {
         SharedEffect? most = null;
+        List<SharedEffect>? others = null;
         foreach (LiveEffect effect in plan.EffectsOn(line, sense, member.IsChord, crowd[truss]?.Strip.Width ?? 0))
         {
             // Vehicles and lane loads that act together load the same number of lanes.
             int numbers = effect.Parts.Min(p => SharesOf(p, truss)?.Count ?? 1);
+            SharedEffect? way = null;
             for (int n = 0; n < numbers; n++)
             {
                 var shared = new SharedEffect([.. effect.Parts.Select(p => Shared(p, truss, n, member))]);
-                most = most is null || Math.Abs(shared.WithImpact) > Math.Abs(most.WithImpact) ? shared : most;
+                way = way is null || Math.Abs(shared.WithImpact) > Math.Abs(way.WithImpact) ? shared : way;
             }
+
+            if (most is null || way is null)
+            {
+                most ??= way;
+                continue;
+            }
+
+            bool isMore = Math.Abs(way.WithImpact) > Math.Abs(most.WithImpact);
+            (others ??= []).Add(isMore ? most : way);
+            most = isMore ? way : most;
         }
 
-        return most;
+        return others is null ? most : most! with { Others = others };
     }
 
     private static IEnumerable<(string Name, double Gauge)> VehiclesOf(LiveLoad load) => load switch

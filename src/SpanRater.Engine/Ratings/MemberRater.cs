@@ -138,7 +138,7 @@ public sealed class MemberRater
         {
             foreach (RatingLevel level in method.LevelsOf(load.Class, bridge.Rating))
             {
-                caps[(rater, level)] = level.LiveFactor is { } factor ? rater.Uncarried(factor, share.Value) : null;
+                caps[(rater, level)] = level.LiveFactor is { } factor ? rater.Uncarried(level, factor, share.Value) : null;
             }
         }
 

@@ -29,13 +29,16 @@ public sealed class PartialFactorRating : RatingMethod
     public PartialFactors Factors { get; }
 
     /// <inheritdoc/>
+    public override PartialFactors? OwnFactors => Factors;
+
+    /// <inheritdoc/>
     public override string Name => ShortName;
 
     /// <inheritdoc/>
     public override string FullName => "partial-factor rating";
 
     /// <inheritdoc/>
-    public override CapacityMeaning GivenCapacityMeaning => CapacityMeaning.FactoredResistance;
+    public override CapacityMeaning GivenCapacityMeaning => CapacityMeaning.DesignResistance;
 
     /// <inheritdoc/>
     public override IReadOnlyList<Clause> Basis => [];

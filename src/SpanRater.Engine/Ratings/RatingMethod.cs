@@ -67,6 +67,9 @@ public abstract class RatingMethod
     /// <summary>The same in one line, with what is from memory; of a method of the user's own what the user says.</summary>
     public virtual string Source => Clauses.Sources(Basis);
 
+    /// <summary>The user's own factors, of which the method is made; null where its factors are built in.</summary>
+    public virtual PartialFactors? OwnFactors => null;
+
     /// <summary>Factors on dead load.</summary>
     public abstract DeadFactors DeadFactors { get; }
 

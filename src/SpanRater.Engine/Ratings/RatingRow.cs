@@ -56,7 +56,8 @@ public abstract record NotRatedReason
     /// </summary>
     /// <param name="Member">Name of the member.</param>
     /// <param name="Factor">Part of the factored vehicle at which it goes slack, below 1 [-].</param>
-    public sealed record Uncarried(string Member, double Factor) : NotRatedReason;
+    /// <param name="Level">Name of the level whose factor it is: of several the one that leaves least.</param>
+    public sealed record Uncarried(string Member, double Factor, string Level) : NotRatedReason;
 
     /// <summary>The peaks of the vehicle could not be found by two routes that agree.</summary>
     /// <param name="Why">What was refused.</param>

@@ -37,7 +37,7 @@ internal sealed class RodRater
     public Outcome<IReadOnlyList<PeakPair>> PeaksAt(double share) => crossing.Roll(vehicle, unfactored, share);
 
     /// <summary>The member that goes slack first with nothing to take over from it, and the factor at which it does; null where none ever does.</summary>
-    public NotRatedReason.Uncarried? Uncarried(double liveFactor, double share)
+    public NotRatedReason.Uncarried? Uncarried(RatingLevel level, double liveFactor, double share)
     {
         NotRatedReason.Uncarried? first = null;
         foreach (int rod in crossing.Unpaired)
@@ -47,7 +47,7 @@ internal sealed class RodRater
                 double limit = PairedRods.ZeroForce * (vehicle.Train.Weight + Math.Abs(dead.Rays.DeadAlone(rod)));
                 if (Least(rod, Sense.Compression, limit, dead)?.Scale / (liveFactor * share) is { } factor && !(factor >= first?.Factor))
                 {
-                    first = new NotRatedReason.Uncarried(bridge.Truss.Members[rod].Name, factor);
+                    first = new NotRatedReason.Uncarried(bridge.Truss.Members[rod].Name, factor, level.Name);
                 }
             }
         }

@@ -22,6 +22,9 @@ public sealed record Loading(string Name, VehicleClass Class, IReadOnlyList<Vehi
     /// <summary>Weight that its rating factor is applied to in a posting [N]; null where there is none.</summary>
     public double? PostedWeight { get; init; }
 
+    /// <summary>Weight of its heaviest train, times its part in it [N]; null where it has no train.</summary>
+    public double? TrainWeight => Trains.Count == 0 ? null : Trains.Max(t => t.Train.Weight);
+
     /// <summary>Whether the loading belongs to a truss: by the length of its deck, and by its supports.</summary>
     /// <param name="truss">The truss.</param>
     public bool BelongsTo(Truss truss)

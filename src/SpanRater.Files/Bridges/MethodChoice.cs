@@ -62,7 +62,7 @@ internal static class MethodChoice
     public static void WarnOfLoadsWithoutFactor(
         RatingMethod? method, TomlSection section, IReadOnlyList<(string Text, Place Where)>? vehicles, Catalogue catalogue, FindingList findings)
     {
-        if (method is not PartialFactorRating { Factors: { } factors })
+        if (method?.OwnFactors is not { } factors)
         {
             return;
         }

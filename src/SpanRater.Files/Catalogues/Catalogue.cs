@@ -162,7 +162,9 @@ public sealed class Catalogue
 
             if (vehicles.Count == draft.Vehicles.Count && TrainsOf(draft, vehicles, findings) is { } trains)
             {
-                loadings.Add(new CatalogueEntry(draft.Loading with { Trains = trains }, draft.Where) { IsShipped = isShipped });
+                Loading whole = draft.Loading with { Trains = trains };
+                UnlikelyLoads.RefuseStrayWeight(whole, draft.WeightAt, findings);
+                loadings.Add(new CatalogueEntry(whole, draft.Where) { IsShipped = isShipped });
             }
         }
 

@@ -9,6 +9,9 @@ namespace SpanRater.Files;
 /// <param name="Where">Where its name stands.</param>
 internal sealed record LoadingDraft(Loading Loading, IReadOnlyList<string> Vehicles, bool InOneLane, double Times, AxleGap? Headway, Place Where)
 {
+    /// <summary>Where the weight stands that it is posted by.</summary>
+    public required Place WeightAt { get; init; }
+
     /// <summary>The draft of a table; null where it cannot be used.</summary>
     public static LoadingDraft? Read(TomlSection section, FindingList findings)
     {
@@ -22,7 +25,7 @@ internal sealed record LoadingDraft(Loading Loading, IReadOnlyList<string> Vehic
             findings.Error(section.PlaceOf("take"), $"take = \"{take}\": write \"worst\" or \"sum\".");
         }
 
-        double? times = section.Number("times", 0.01, 10, "write the part of the axle loads that counts, such as 0.75.");
+        double? times = TimesOf(section, vehicles?.Count ?? 0, findings);
         LaneLoad? lane = LaneOf(section, source, findings);
         AxleGap? headway = HeadwayOf(section, take, vehicles?.Count ?? 0, findings);
         double? deckOver = section.PositiveQuantity("deck_over", Quantity.Length), weight = section.PositiveQuantity("weight", Quantity.Force);
@@ -41,7 +44,23 @@ internal sealed record LoadingDraft(Loading Loading, IReadOnlyList<string> Vehic
                 times ?? 1,
                 headway,
                 section.PlaceOf("name"))
+            { WeightAt = section.PlaceOf("weight") }
             : null;
+    }
+
+    private static double? TimesOf(TomlSection section, int vehicles, FindingList findings)
+    {
+        double? times = section.Number("times", 0.01, 10, "write the part of the axle loads that counts, such as 0.75.");
+        if (times is not null && vehicles == 0)
+        {
+            findings.Error(section.PlaceOf("times"), "times goes with vehicles, and there are none: write vehicles = [\"…\"], or leave times out.");
+        }
+        else if (times is { } part)
+        {
+            UnlikelyLoads.SayIfTimesIsOdd(part, section.PlaceOf("times"), findings);
+        }
+
+        return times;
     }
 
     private static LaneLoad? LaneOf(TomlSection section, string source, FindingList findings)
@@ -61,6 +80,11 @@ internal sealed record LoadingDraft(Loading Loading, IReadOnlyList<string> Vehic
 
         LoadIntensity? intensity = (section.HasText("lane") ? IntensityRules.Find(section.Text("lane")!, perArea: false) : null)
             ?? (section.PositiveQuantity("lane", Quantity.LineLoad) is { } load ? new ConstantLineLoad(load, source) : null);
+        if (intensity is ConstantLineLoad constant)
+        {
+            UnlikelyLoads.SayIfLaneIsOdd(constant.Load, section.PlaceOf("lane"), findings);
+        }
+
         return intensity is null ? null : new LaneLoad(intensity, moment, shear, impact);
     }
 

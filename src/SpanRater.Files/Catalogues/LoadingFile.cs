@@ -94,6 +94,16 @@ internal static class LoadingFile
             return null;
         }
 
+        if (width is { } wide)
+        {
+            UnlikelyLoads.SayIfCrowdWidthIsOdd(name ?? "", wide, section.PlaceOf("width"), findings);
+        }
+
+        if (pressure is { } perArea)
+        {
+            UnlikelyLoads.SayIfCrowdIsOdd(name ?? "", perArea, section.PlaceOf("pressure"), findings);
+        }
+
         LoadIntensity? intensity = rule ?? (pressure is { } p ? new ConstantPressure(p, source) : null);
         return name is not null && vehicleClass is { } c && intensity is not null ? new Crowd(name, c, intensity, width, source) : null;
     }
@@ -105,6 +115,21 @@ internal static class LoadingFile
         string source = section.Text("source") ?? "";
         double? weight = section.PositiveQuantity("weight", Quantity.Force), length = section.PositiveQuantity("length", Quantity.Length);
         double? gauge = section.PositiveQuantity("gauge", Quantity.Length);
+        if (weight is { } heavy)
+        {
+            UnlikelyLoads.SayIfLight(name ?? "", heavy, "check weight and its unit", section.PlaceOf("weight"), findings);
+        }
+
+        if (length is { } track)
+        {
+            UnlikelyLoads.SayIfTrackIsLong(name ?? "", track, section.PlaceOf("length"), findings);
+        }
+
+        if (gauge is { } apart)
+        {
+            UnlikelyLoads.SayIfGaugeIsOdd(name ?? "", apart, "tracks", section.PlaceOf("gauge"), findings);
+        }
+
         return name is not null && vehicleClass is { } c && weight is { } w && length is { } l
             ? new TrackedVehicle(name, c, w, l, gauge ?? Vehicle.StandardGauge, source)
             : null;

@@ -72,6 +72,7 @@ internal static class VehicleTable
     {
         VehicleClass? vehicleClass = ClassOf(rows[0]["class"], name, others, findings);
         double gauge = rows[0].PositiveValue("gauge", "gauge") ?? Vehicle.StandardGauge;
+        UnlikelyLoads.SayIfGaugeIsOdd(name, gauge, "wheel lines", rows[0]["gauge"].Where, findings);
         RelievingAxles? relieving = RelievingOf(rows[0]["relieving axles"], findings);
         foreach (TableRow row in rows.Skip(1))
         {
@@ -101,6 +102,11 @@ internal static class VehicleTable
             {
                 gaps.Add(g);
             }
+        }
+
+        if (loads.Count == rows.Count)
+        {
+            UnlikelyLoads.SayIfLight(name, loads.Sum(), "check its axle loads, and the unit in the heading of load", rows[0]["load"].Where, findings);
         }
 
         if (gaps.Count(g => g.Varies) > AxleTrain.MostVaryingGaps)

@@ -37,8 +37,22 @@ public sealed class FindingList
 {
     private readonly List<Finding> findings = [];
 
-    /// <summary>Every finding so far, in the order found.</summary>
-    public IReadOnlyList<Finding> All => findings;
+    /// <summary>
+    /// Every finding so far: errors before warnings, then by file in the order in which files were first found at fault, then by line
+    /// and column; what is said of a whole file or line stands before what is said of a part of it.
+    /// </summary>
+    public IReadOnlyList<Finding> All
+    {
+        get
+        {
+            string[] files = [.. findings.Select(f => f.Where.File).Distinct()];
+            return
+            [
+                .. findings.OrderBy(f => f.Severity).ThenBy(f => Array.IndexOf(files, f.Where.File))
+                    .ThenBy(f => f.Where.Line ?? 0).ThenBy(f => f.Where.Column ?? 0),
+            ];
+        }
+    }
 
     /// <summary>True when the input is refused.</summary>
     public bool HasErrors => findings.Exists(f => f.Severity == FindingSeverity.Error);

@@ -22,6 +22,12 @@ public static class LiveLoadWording
         };
     }
 
+    /// <summary>What a loading is posted by, and beside it what it weighs, in US tons as postings are; null where it is not posted by a weight of its own.</summary>
+    /// <param name="load">A live load.</param>
+    public static string? PostedBy(LiveLoad load) => load is not Loading { PostedWeight: { } weight } loading
+        ? null
+        : $"posted by {PostingWording.TenthsOfTons(weight)} US ton{(loading.TrainWeight is { } train ? $", its {(loading.Trains.Count == 1 ? "train" : "heaviest train")} weighs {PostingWording.TenthsOfTons(train)} US ton" : ", it has no train")}";
+
     /// <summary>What a part is, in short.</summary>
     /// <param name="part">The part.</param>
     /// <param name="units">The units to show.</param>

@@ -15,7 +15,7 @@ public static class RatingWording
         NotRatedReason.NotATrainWithRods r => $"rods go slack, and \"{r.Load}\" is more than one train: a lane load, a crowd, tracks, or several vehicles. Over rods only single trains are rated",
         NotRatedReason.Uncarried r => string.Create(
             CultureInfo.InvariantCulture,
-            $"uncarried compression in {r.Member}: it only pulls, and at {Math.Floor(r.Factor * 100) / 100:0.00} of the factored vehicle it goes slack with nothing to take over. Every rating of this vehicle is withheld"),
+            $"uncarried compression in {r.Member}: it only pulls, and at {Math.Floor(r.Factor * 100) / 100:0.00} of the vehicle, factored for {r.Level} level, it goes slack with nothing to take over. Every rating of this vehicle is withheld"),
         NotRatedReason.NoPeaks r => $"its peaks could not be found by two routes that agree ({RefusalWording.Kind(r.Why)}): check coordinates, and the members marked tension only",
         NotRatedReason.RelievingAxlesWithRods r => $"relieving axles of {r.Vehicle} are to be left out, which has no meaning where rods go slack",
         NotRatedReason.NoPermitFactor => "permit_factor is missing in bridge.toml [rating]: a permit vehicle is rated with the factor its permit calls for",
@@ -98,6 +98,7 @@ public static class RatingWording
         Stamp.NoWearingSurface => "assumed: no wearing surface (neither the take-off nor loads.csv has a case DW)",
         Stamp.UnknownTruckTraffic s => string.Create(CultureInfo.InvariantCulture, $"assumed: truck traffic unknown (adtt is not given), so the live-load factor is {s.LiveFactor:0.00}"),
         Stamp.GivenCapacities { Meaning: CapacityMeaning.AllowableForce } => "allowable forces are used as given in members.csv",
+        Stamp.GivenCapacities { Meaning: CapacityMeaning.DesignResistance } => "capacities are used as given in members.csv: design resistances, with their partial factors in them",
         Stamp.GivenCapacities => "capacities are used as given in members.csv: resistance, condition and system factors are taken to be in them",
         Stamp.GivenImpact s => string.Create(CultureInfo.InvariantCulture, $"impact {s.Impact:0.00#} is given in bridge.toml and replaces the method's own"),
         Stamp.CrawlSpeed s => $"assumed: every vehicle crosses at crawl speed, at most 10 mph, so that none takes impact (crawl_speed in bridge.toml: \"{s.Enforced}\"). This holds only where it is enforced",

@@ -3,6 +3,9 @@ namespace SpanRater.Files;
 /// <summary>Says which of the members that only pull act.</summary>
 public static class RodWording
 {
+    /// <summary>What a table of axles says of the dead load where the vehicle changes which rods pull.</summary>
+    public const string DeadChange = "change in the dead load's force, other rods pulling";
+
     /// <summary>The acting and the slack ones, a sentence each.</summary>
     /// <param name="rods">What they do under a load.</param>
     /// <param name="truss">The truss.</param>

@@ -29,7 +29,7 @@ internal static class LiveTelling
             : Reason(row.Effect?.Parts[0].Impact.Reason ?? OfRods(row, rating), row, rating, row.LoadedLength, units);
 
     private static ResultBlock.Paragraph WithRods(RatingRow row, Peak peak, double live, DisplayUnits units) => new(
-        $"LL = {Words.ForceInWords(live, units)}: {Told.Number(row.Share!.Value, 4)} of the vehicle with the dead load on, less the dead load alone. Front axle at {Told.Length(peak.Station, units)}, driving to the {Words.Of(peak.Direction)}; the axle loads are those of this part of it.");
+        $"LL = {Words.ForceInWords(live, units)}: what dead load and vehicle bring together, less what the dead load brings alone. The truss carries {Told.Number(row.Share!.Value, 4)} of every axle, and the table has these loads. The front axle stands at {Told.Length(peak.Station, units)}, driving to the {Words.Of(peak.Direction)}:");
 
     private static IEnumerable<ResultBlock> OfEffect(RatingRow row, SharedEffect effect, BridgeRating rating, DisplayUnits units)
     {
@@ -81,6 +81,14 @@ internal static class LiveTelling
         yield return new ResultBlock.Equation(
             $"{sum} {units.Symbol(Quantity.Force)}",
             $"{sum.Replace("·", "\\cdot", StringComparison.Ordinal).Replace('−', '-')}\\ \\text{{{units.Symbol(Quantity.Force)}}}");
+        foreach (SharedEffect other in effect.Others)
+        {
+            string brings = Words.ForceInWords(other.WithImpact, units);
+            yield return new ResultBlock.Paragraph(Math.Abs(other.WithImpact) < Math.Abs(effect.WithImpact) * (1 - 1e-9)
+                ? $"{What(other, units)} would bring {brings} to this truss with impact, less than the {Words.ForceInWords(effect.WithImpact, units)} of {What(effect, units, begins: false)}: it does not govern here."
+                : $"{What(other, units)} would bring the same to this truss, {brings} with impact.");
+        }
+
         if (row.Beside is { } beside)
         {
             yield return new ResultBlock.Paragraph(
@@ -118,6 +126,12 @@ internal static class LiveTelling
         }
     }
 
+    private static string What(SharedEffect effect, DisplayUnits units, bool begins = true)
+    {
+        string name = string.Join(" with ", effect.Parts.Select(p => p.Part is LivePart.PointOfLane point ? $"its {Figure(point.Load, units)} {units.Symbol(Quantity.Force)}" : p.Part is LivePart.OfLane ? $"the {LiveLoadWording.Name(p.Part, units)}" : LiveLoadWording.Name(p.Part, units)));
+        return begins ? char.ToUpperInvariant(name[0]) + name[1..] : name;
+    }
+
     // The line is straight between these, so that its area follows from them.
     private static ResultBlock.Grid Corners(InfluenceLine line, IEnumerable<DeckStretch> stretches) => new(new ResultTable(
         [new("station", Quantity.Length), new("ordinate", Quantity.Number, 5)],
@@ -130,7 +144,7 @@ internal static class LiveTelling
         [new("axle"), new("station", Quantity.Length), new("load", Quantity.Force, 3), new("ordinate", Quantity.Number, 5), new("load × ordinate", Quantity.Force, 3)],
         [
             .. peak.Axles.Select((a, i) => (IReadOnlyList<object?>)[(i + 1).ToString(CultureInfo.InvariantCulture), a.Station, a.Load, a.Ordinate, a.Effect]),
-            .. peak.Rods is { } rods ? (IEnumerable<IReadOnlyList<object?>>)[["dead load, on other rods", null, null, null, rods.DeadShift]] : [],
+            .. peak.Rods is { } rods ? (IEnumerable<IReadOnlyList<object?>>)[[RodWording.DeadChange, null, null, null, rods.DeadShift]] : [],
             ["sum", null, peak.Axles.Sum(a => a.Load), null, peak.Force],
         ]));
 

@@ -37,10 +37,10 @@ internal static class RatingTelling
     private static IEnumerable<string> Given(RatingRow row, BridgeRating rating, DisplayUnits units)
     {
         yield return row.Capacity is { } capacity
-            ? $"C = {Force(capacity, units)}: column \"{RatingWording.ColumnOf(rating.Method.CapacityFor(row.Sense, row.Level))}\" of members.csv, {(rating.Method.GivenCapacityMeaning == CapacityMeaning.AllowableForce ? "an allowable force" : "resistance, condition and system factors in it")}"
+            ? $"C = {Force(capacity, units)}: column \"{RatingWording.ColumnOf(rating.Method.CapacityFor(row.Sense, row.Level))}\" of members.csv, {CapacityHolds(rating.Method.GivenCapacityMeaning)}"
             : $"C is not given: column \"{RatingWording.ColumnOf(rating.Method.CapacityFor(row.Sense, row.Level))}\" of members.csv is blank";
         bool rods = row.Peak?.Rods is not null || rating.Crossing.Lines.Slack is not null;
-        string set = rods ? ", with the rods that act under the whole dead load" : "";
+        string set = rods ? "; the rods counted are those that pull under the dead load alone" : "";
         yield return $"DC = {Words.ForceInWords(row.DeadComponents, units)}: case DC {DeadLoadWording.Origin(rating.Bridge, DeadCase.Components)}{set}";
         yield return rating.Crossing.WearingSurface is null ? "DW = 0: there is no case DW" : $"DW = {Words.ForceInWords(row.DeadWearing, units)}: case DW {DeadLoadWording.Origin(rating.Bridge, DeadCase.WearingSurface)}{set}";
         DeadFactors factors = rating.Method.DeadFactorsWith(rating.Bridge.Rating);
@@ -112,12 +112,12 @@ internal static class RatingTelling
         double factor = scale / (liveFactor * share * (1 + impact));
         string slack = position.Rods!.Slack.Count == 0 ? "none" : string.Join(", ", position.Rods.Slack.Select(m => truss.Members[m].Name));
         yield return new ResultBlock.Paragraph(
-            $"Rods go slack, so that effects do not add up: RF is the smallest scale of the factored vehicle at which the factored total reaches C. At that scale the front axle stands at {Told.Length(position.Station, units)}, driving to the {Words.Of(position.Direction)}; slack there: {slack}. The axle loads times RF, γLL, IM and share, on the lines of the rods that act there:");
+            $"Rods go slack, so that the forces of dead load and vehicle cannot be found apart and added. RF is found by making the vehicle on this truss heavier, from nothing, until dead load and vehicle together, factors in both, first bring {row.Member.Name} to C. That is so when {Told.Number(scale, 4)} of every axle stands on this truss, the front axle at {Told.Length(position.Station, units)}, driving to the {Words.Of(position.Direction)}. Slack then: {slack}. These axle loads on the lines of the rods that pull then:");
         yield return new ResultBlock.Grid(new ResultTable(
-            [new("axle"), new("station", Quantity.Length), new("load at that scale", Quantity.Force, 3), new("ordinate", Quantity.Number, 5), new("load × ordinate", Quantity.Force, 3)],
+            [new("axle"), new("station", Quantity.Length), new("load on this truss", Quantity.Force, 3), new("ordinate", Quantity.Number, 5), new("load × ordinate", Quantity.Force, 3)],
             [
                 .. position.Axles.Select((a, i) => (IReadOnlyList<object?>)[(i + 1).ToString(CultureInfo.InvariantCulture), a.Station, a.Load, a.Ordinate, a.Effect]),
-                ["factored dead load, on these rods", null, null, null, reached.FactoredDead],
+                ["factored dead load, with these rods", null, null, null, reached.FactoredDead],
                 ["sum: the capacity", null, null, null, reached.FactoredDead + live],
             ]));
         string sum = $"{Told.Number(scale, 4)} / ({Number(liveFactor)}·{Told.Number(share, 4)}·(1 + {Told.Number(impact, 3)}))";
@@ -129,6 +129,13 @@ internal static class RatingTelling
             yield return new ResultBlock.Paragraph($"Before that {row.CappedBy} goes slack with nothing to take over: no factor is above {Told.Number(row.Factor!.Value, 3)}.", Strong: true);
         }
     }
+
+    private static string CapacityHolds(CapacityMeaning meaning) => meaning switch
+    {
+        CapacityMeaning.AllowableForce => "an allowable force",
+        CapacityMeaning.DesignResistance => "a design resistance, with its partial factors in it",
+        _ => "resistance, condition and system factors in it",
+    };
 
     private static string Adds(double used, double adding, double relieving) =>
         adding == relieving ? "adding or relieving, it is the same" : used == adding ? "it adds to the sense rated" : "it relieves the sense rated";

@@ -69,7 +69,7 @@ public static class RodPlacementExplanation
             [new("axle"), new("station", Quantity.Length), new("load", Quantity.Force), new("ordinate", Quantity.Number, 4), new("adds", Quantity.Force)],
             [
                 .. peak.Axles.Select((a, i) => (IReadOnlyList<object?>)[(i + 1).ToString(CultureInfo.InvariantCulture), a.Station, a.Load, a.Ordinate, a.Effect]),
-                ["dead load, on other rods", null, null, null, peak.Rods.DeadShift],
+                [RodWording.DeadChange, null, null, null, peak.Rods.DeadShift],
                 ["sum", null, peak.Axles.Sum(a => a.Load), null, peak.Force],
             ]));
         yield return new ResultBlock.Paragraph(string.Create(CultureInfo.InvariantCulture, $"{placement.Candidates.Positions} placements were tried, both directions. The best of each direction:"));

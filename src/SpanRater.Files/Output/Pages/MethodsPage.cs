@@ -9,6 +9,11 @@ public static class MethodsPage
     public const string NeverMixed =
         "The methods ask different questions, and so do inventory level and the others: never mix methods in one posting, nor take a factor because it is the higher one.";
 
+    /// <summary>What holds where the bridge is rated by factors of the user's own.</summary>
+    public const string NotItsOwnBasis =
+        "This bridge is rated by partial factors of its own (factors.toml). The methods here belong to another basis, the evaluation manual, and take none of those factors: "
+        + "they take the capacities of members.csv as they stand, though these were given as design resistances of that own basis. Nothing below is to be set against its rating, nor to stand in its place.";
+
     private static readonly ResultColumn[] Columns =
     [
         new("vehicle"), new("class"), new("method"), new("level"), new("status"), new("factor", Quantity.Number), new("at most"), new("truss"),
@@ -34,6 +39,7 @@ public static class MethodsPage
             new ResultBlock.Heading("Lowest factor of each vehicle, and the member that governs"),
             new ResultBlock.Grid(SideBySide(comparison)),
         };
+        blocks.InsertRange(1, OwnBasis(comparison.Bridge).Select(c => new ResultBlock.Paragraph(c, Strong: true)));
         if (notRated.Length > 0)
         {
             blocks.Add(new ResultBlock.Items("Not rated:", notRated));
@@ -47,7 +53,7 @@ public static class MethodsPage
         return new ResultPage(
             blocks,
             new ResultTable(Columns, [.. comparison.Results.Select(r => CsvRow(r, units))]),
-            [NeverMixed, Words.TrussOnly, .. notRated.Select(n => $"Not rated: {n}"), .. notes, .. assumed, DeadLoadWording.Of(comparison.Bridge, units), .. factors, Words.Caution],
+            [.. OwnBasis(comparison.Bridge), NeverMixed, Words.TrussOnly, .. notRated.Select(n => $"Not rated: {n}"), .. notes, .. assumed, DeadLoadWording.Of(comparison.Bridge, units), .. factors, Words.Caution],
             json => Write(json, comparison),
             IsAnswer: comparison.Results.Any(r => r.Lowest is not null));
     }
@@ -60,9 +66,9 @@ public static class MethodsPage
         ArgumentNullException.ThrowIfNull(bridge);
         string why = $"Nothing is rated. {RefusalWording.Sentence(refusal, bridge.Truss)}";
         return new ResultPage(
-            [new ResultBlock.Heading(Title(bridge)), new ResultBlock.Paragraph(why, Strong: true), new ResultBlock.Paragraph(Words.Caution, Strong: true)],
+            [new ResultBlock.Heading(Title(bridge)), new ResultBlock.Paragraph(why, Strong: true), .. OwnBasis(bridge).Select(c => new ResultBlock.Paragraph(c, Strong: true)), new ResultBlock.Paragraph(Words.Caution, Strong: true)],
             new ResultTable(Columns, []),
-            [why, Words.Caution],
+            [why, .. OwnBasis(bridge), Words.Caution],
             json =>
             {
                 WriteHead(json, bridge);
@@ -72,6 +78,8 @@ public static class MethodsPage
             },
             IsAnswer: false);
     }
+
+    private static string[] OwnBasis(Bridge bridge) => bridge.Rating.Method?.OwnFactors is null ? [] : [NotItsOwnBasis];
 
     private static string Title(Bridge bridge) => $"{bridge.Name}: rating methods side by side";
 
@@ -161,6 +169,7 @@ public static class MethodsPage
         json.WriteString("caution", Words.Caution);
         json.WriteString("scope", Words.TrussOnly);
         json.WriteString("comparison", NeverMixed);
+        json.WriteString("notItsOwnBasis", OwnBasis(bridge).FirstOrDefault());
     }
 
     private static void Write(Utf8JsonWriter json, MethodComparison comparison)

@@ -90,6 +90,7 @@ internal static class PostingJson
         json.WriteString("silhouette", row.Silhouette is null ? null : PostingWording.Of(row.Silhouette));
         json.WriteString("level", row.Level.Name);
         json.WriteForce("weight", row.Weight);
+        json.WriteForce("trainWeight", (row.Vehicle as Loading)?.TrainWeight);
         json.WriteNumberOrNull("factor", row.Lowest?.Factor);
         json.WriteString("truss", row.Lowest?.Truss);
         json.WriteString("member", row.Lowest?.Member.Name);

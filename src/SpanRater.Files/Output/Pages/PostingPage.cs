@@ -48,6 +48,7 @@ public static class PostingPage
         {
             blocks.Add(new ResultBlock.Heading("Each legal type"));
             blocks.Add(new ResultBlock.Grid(Legal(posting)));
+            blocks.AddRange(PostedByWeight(posting).Select(w => new ResultBlock.Paragraph($"{w}.")));
         }
 
         if (posting.Emergency.Count > 0)
@@ -76,7 +77,7 @@ public static class PostingPage
             new ResultTable(Columns, [.. posting.Legal.Concat(posting.Emergency).Select(r => CsvRow(r, units))]),
             [
                 .. warnings, answer, Words.TrussOnly, .. notRated.Select(n => $"Not rated: {n}"), .. notAsked.Count > 0 ? [NotCovered(notAsked)] : Array.Empty<string>(),
-                .. posting.Others.Select(o => $"Not part of posting: {PostingWording.NoPart(o)}"), .. stamps,
+                .. posting.Others.Select(o => $"Not part of posting: {PostingWording.NoPart(o)}"), .. PostedByWeight(posting), .. stamps,
                 .. alternatives is null ? [] : AlternativesSection.Notes(alternatives, units), PostingWording.Rules, Words.Caution,
             ],
             json => PostingJson.Write(json, posting, unrated, notAsked, alternatives),
@@ -120,6 +121,9 @@ public static class PostingPage
             IsAnswer: false);
 
     private static string Title(Bridge bridge, RatingMethod method) => $"{bridge.Name}: posting review by {method.FullName} ({method.Name})";
+
+    private static IEnumerable<string> PostedByWeight(Posting posting) =>
+        posting.Legal.Concat(posting.Emergency).Select(r => r.Vehicle).Distinct().Where(v => LiveLoadWording.PostedBy(v) is not null).Select(v => $"{v.Name}: {LiveLoadWording.PostedBy(v)}");
 
     private static string NotCovered(IReadOnlyList<string> notAsked) =>
         $"Not asked for, so that no limit here covers them: {string.Join(", ", notAsked)}. Name them under vehicles in bridge.toml [rating]";

@@ -12,7 +12,7 @@ public static class RatingPage
     [
         new("truss"), new("part"), new("member"), new("vehicle"), new("beside"), new("level"), new("effect"), new("sense"), new("mode"), new("status"),
         new("capacity", Quantity.Force), new("dead components", Quantity.Force), new("dead wearing", Quantity.Force), new("live", Quantity.Force),
-        new("impact", Quantity.Number, 3), new("factor", Quantity.Number), new("dc factor", Quantity.Number), new("dw factor", Quantity.Number),
+        new("impact", Quantity.Number, 3), new("factor", Quantity.Number), new("DC factor", Quantity.Number), new("DW factor", Quantity.Number),
         new("live factor", Quantity.Number), new("share", Quantity.Number), new("loaded length", Quantity.Length), new("reason"),
     ];
 

@@ -67,6 +67,10 @@ public static class VehiclesPage
         {
             string what = LiveLoadWording.Describe(load, units);
             blocks.Add(new ResultBlock.Paragraph($"{char.ToUpperInvariant(what[0])}{what[1..]}."));
+            if (LiveLoadWording.PostedBy(load) is { } posted)
+            {
+                blocks.Add(new ResultBlock.Paragraph($"{char.ToUpperInvariant(posted[0])}{posted[1..]}: the rating factor is applied to that weight."));
+            }
         }
 
         blocks.Add(new ResultBlock.Paragraph($"Source: {(load.Source.Length == 0 ? "none given" : load.Source)}."));
@@ -168,6 +172,7 @@ public static class VehiclesPage
                 json.WriteNumberOrNull("deckOver", loading.DeckOver);
                 json.WriteBoolean("interiorSupports", loading.ForInteriorSupports);
                 json.WriteForce("weight", loading.PostedWeight);
+                json.WriteForce("trainWeight", loading.TrainWeight);
                 break;
             case Crowd crowd:
                 WriteIntensity(json, "pressure", crowd.Intensity);
