@@ -128,7 +128,7 @@ internal static class LiveTelling
 
     private static string What(SharedEffect effect, DisplayUnits units, bool begins = true)
     {
-        string name = string.Join(" with ", effect.Parts.Select(p => p.Part is LivePart.PointOfLane point ? $"its {Figure(point.Load, units)} {units.Symbol(Quantity.Force)}" : p.Part is LivePart.OfLane ? $"the {LiveLoadWording.Name(p.Part, units)}" : LiveLoadWording.Name(p.Part, units)));
+        string name = string.Join(" with ", effect.Parts.Select(p => p.Part is LivePart.PointOfLane point ? $"its {Number(units.From(Quantity.Force, point.Load))} {units.Symbol(Quantity.Force)}" : p.Part is LivePart.OfLane ? $"the {LiveLoadWording.Name(p.Part, units)}" : LiveLoadWording.Name(p.Part, units)));
         return begins ? char.ToUpperInvariant(name[0]) + name[1..] : name;
     }
 

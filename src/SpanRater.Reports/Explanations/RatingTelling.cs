@@ -112,7 +112,7 @@ internal static class RatingTelling
         double factor = scale / (liveFactor * share * (1 + impact));
         string slack = position.Rods!.Slack.Count == 0 ? "none" : string.Join(", ", position.Rods.Slack.Select(m => truss.Members[m].Name));
         yield return new ResultBlock.Paragraph(
-            $"Rods go slack, so that the forces of dead load and vehicle cannot be found apart and added. RF is found by making the vehicle on this truss heavier, from nothing, until dead load and vehicle together, factors in both, first bring {row.Member.Name} to C. That is so when {Told.Number(scale, 4)} of every axle stands on this truss, the front axle at {Told.Length(position.Station, units)}, driving to the {Words.Of(position.Direction)}. Slack then: {slack}. These axle loads on the lines of the rods that pull then:");
+            $"Rods go slack, so that the forces of dead load and vehicle cannot be found apart and added. RF is found by making the vehicle on this truss heavier, from nothing, until dead load and vehicle together, factors in both, first bring {row.Member.Name} to its capacity C. That is so when {Told.Number(scale, 4)} of every axle stands on this truss, the front axle at {Told.Length(position.Station, units)}, driving to the {Words.Of(position.Direction)}. Slack then: {slack}. These axle loads on the lines of the rods that pull then:");
         yield return new ResultBlock.Grid(new ResultTable(
             [new("axle"), new("station", Quantity.Length), new("load on this truss", Quantity.Force, 3), new("ordinate", Quantity.Number, 5), new("load × ordinate", Quantity.Force, 3)],
             [

@@ -155,6 +155,22 @@ public sealed class BadDeadLoadTests : IDisposable
         Assert.Equal("loads.csv: has no case DC, and the take-off no item of it, the dead load of the components on one truss: a bridge is not rated without it.\n", Run.Of("rate", bridge.Folder).Error);
     }
 
+    // The errors of all files first, then the warnings, each by its line, whatever was looked at first.
+    [Fact]
+    public void Check_ErrorsAndWarningsTogether_StandApart()
+    {
+        bridge.Write("dead.csv", Header + "asphalt,DW,,2,12,144,,,,,,,,\nasphalt,DW,,2,12,144,,,,,,,,\ndeck,dc,timber,3,12,,,,,,,,,\n")
+            .Replace("bridge.toml", "roadway = \"12 ft\"", "roadway = 12").Write("loads.csv", "case,joint,up [kip]\nDC,L9,-1\n");
+
+        string[] lines = Run.Of("check", bridge.Folder).Error.TrimEnd('\n').Split('\n');
+
+        Assert.True(lines.Length >= 4, string.Join('\n', lines));
+        int errors = lines.TakeWhile(l => !l.Contains(": warning: ", StringComparison.Ordinal)).Count();
+        Assert.Equal(3, errors);
+        Assert.All(lines[errors..], l => Assert.Contains(": warning: ", l, StringComparison.Ordinal));
+        Assert.Contains(lines[errors..], l => l.StartsWith("dead.csv:3:1: warning: item \"asphalt\"", StringComparison.Ordinal));
+    }
+
     private BridgeOnDisk Weigh(params string[] weights)
     {
         string[] names = ["L0L1,L0,L1", "L1L2,L1,L2", "L0U1,L0,U1", "U1L2,U1,L2", "L1U1,L1,U1"];

@@ -238,6 +238,102 @@ public sealed class BadLoadingTests : IDisposable
         Assert.Contains("  - Wide: too wide for the roadway: it needs 13.00 ft and there is 12.00 ft\n", run.Output, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Check_APostingWeightFarFromItsTrains_IsRefused()
+    {
+        Loading("vehicles = [\"Type 3-3\"]\ntimes = 0.75\nweight = \"900 US ton\"");
+        Refused("vehicles.toml:6:10: weight = 900 US ton (8,006.799 kN) is 30 times what its train weighs, 30 US ton (266.893 kN), and a posting is reckoned from it: write a weight from a quarter to four times that, or leave weight out, and it is not posted.");
+        Loading("vehicles = [\"Type 3\", \"Type 3-3\"]\nweight = \"9 US ton\"");
+        Refused("vehicles.toml:5:10: weight = 9 US ton (80.068 kN) is 0.23 times what its heaviest train weighs, 40 US ton (355.858 kN), and a posting is reckoned from it: write a weight from a quarter to four times that, or leave weight out, and it is not posted.");
+        Loading("lane = \"0.2 klf\"\nweight = \"900 US ton\"");
+        Refused("vehicles.toml:5:10: weight = 900 US ton (8,006.799 kN) is no weight of a legal load, and a posting is reckoned from it: write one from 1 to 100 US ton, or leave weight out, and it is not posted.");
+    }
+
+    [Theory]
+    [InlineData("vehicles = [\"Type 3-3\"]\ntimes = 0.75\nlane = \"0.2 klf\"\nweight = \"40 US ton\"")]
+    [InlineData("vehicles = [\"Type 3-3\"]\nweight = \"10 US ton\"")]
+    [InlineData("lane = \"0.05 klf\"\nweight = \"100 US ton\"")]
+    public void Check_APostingWeightNearItsTrains_IsTaken(string keys)
+    {
+        Loading(keys);
+        Assert.Equal((0, ""), (Run.Of("check", bridge.Folder).Status, SecondLook()));
+    }
+
+    [Fact]
+    public void Check_TimesWithoutVehicles_IsRefused()
+    {
+        Loading("lane = \"0.64 klf\"\ntimes = 0.75");
+        Refused("vehicles.toml:5:9: times goes with vehicles, and there are none: write vehicles = [\"…\"], or leave times out.");
+    }
+
+    [Theory]
+    [InlineData("times = 0.4", "vehicles.toml:5:9: warning: times = 0.4: every axle load of the vehicles is multiplied by it, and it is from 0.5 to 2 where a standard asks for it. Check it.")]
+    [InlineData("times = 7.5", "vehicles.toml:5:9: warning: times = 7.5: every axle load of the vehicles is multiplied by it, and it is from 0.5 to 2 where a standard asks for it. Check it.")]
+    [InlineData("lane = \"6.4 klf\"", "vehicles.toml:5:8: warning: the lane load is 6.4 klf (93.4 kN/m), and lane loads are from 0.05 to 3 klf (0.73 to 43.8 kN/m): check lane and its unit.")]
+    [InlineData("lane = \"0.64 plf\"", "vehicles.toml:5:8: warning: the lane load is 0.001 klf (0.009 kN/m), and lane loads are from 0.05 to 3 klf (0.73 to 43.8 kN/m): check lane and its unit.")]
+    public void Check_AnUnlikelyLoading_IsWorthASecondLook(string key, string line)
+    {
+        Loading("vehicles = [\"Type 3\"]\n" + key);
+        Assert.Equal(line, SecondLook());
+    }
+
+    [Theory]
+    [InlineData("pressure = \"8 psf\"", "vehicles.toml:3:12: warning: \"Ours\" is a crowd of 8 psf (0.383 kPa), and people or animals are from 20 to 200 psf (1 to 9.6 kPa): check pressure and its unit.")]
+    [InlineData("pressure = \"900 psf\"", "vehicles.toml:3:12: warning: \"Ours\" is a crowd of 900 psf (43.092 kPa), and people or animals are from 20 to 200 psf (1 to 9.6 kPa): check pressure and its unit.")]
+    [InlineData("pressure = \"90 psf\"\nwidth = \"4 in\"", "vehicles.toml:4:9: warning: \"Ours\" is a crowd 0.333 ft (0.102 m) wide, and one along a kerb is from 1 to 12 ft (0.3 to 3.7 m): check width and its unit; where it fills the roadway leave width out.")]
+    [InlineData("pressure = \"90 psf\"\nwidth = \"4 m\"", "vehicles.toml:4:9: warning: \"Ours\" is a crowd 13.123 ft (4 m) wide, and one along a kerb is from 1 to 12 ft (0.3 to 3.7 m): check width and its unit; where it fills the roadway leave width out.")]
+    public void Check_AnUnlikelyCrowd_IsWorthASecondLook(string keys, string line)
+    {
+        Toml("[[crowd]]\nname = \"Ours\"\n" + keys + "\n");
+        Assert.Equal(line, SecondLook());
+    }
+
+    [Theory]
+    [InlineData("weight = \"28 lb\"\nlength = \"9 ft\"\ngauge = \"6.5 ft\"", "vehicles.toml:4:10: warning: \"Ours\" weighs 0.028 kip (0.125 kN) in all, less than any vehicle does: check weight and its unit.")]
+    [InlineData("weight = \"28 kip\"\nlength = \"90 ft\"\ngauge = \"6.5 ft\"", "vehicles.toml:5:10: warning: \"Ours\" has tracks 90 ft (27.432 m) long, longer than 30 ft (9.1 m): length is that of a track on the ground. Check it and its unit.")]
+    [InlineData("weight = \"28 kip\"\nlength = \"9 ft\"\ngauge = \"6.5 m\"", "vehicles.toml:6:9: warning: \"Ours\" has its tracks 21.325 ft (6.5 m) apart, and a gauge is from 1 to 12 ft (0.3 to 3.7 m): check gauge and its unit.")]
+    public void Check_AnUnlikelyTrackedVehicle_IsWorthASecondLook(string keys, string line)
+    {
+        Toml("[[tracked]]\nname = \"Ours\"\nclass = \"farm\"\n" + keys + "\n");
+        Assert.Equal(line, SecondLook());
+    }
+
+    [Theory]
+    [InlineData("Ours,farm,0.4,,6,\nOurs,,0.5,9,,\n", "vehicles.csv:2:11: warning: \"Ours\" weighs 0.9 kip (4.003 kN) in all, less than any vehicle does: check its axle loads, and the unit in the heading of load.")]
+    [InlineData("Ours,farm,4,,0.5,\n", "vehicles.csv:2:14: warning: \"Ours\" has its wheel lines 0.5 ft (0.152 m) apart, and a gauge is from 1 to 12 ft (0.3 to 3.7 m): check gauge and its unit.")]
+    [InlineData("Ours,farm,4,,72,\n", "vehicles.csv:2:14: warning: \"Ours\" has its wheel lines 72 ft (21.946 m) apart, and a gauge is from 1 to 12 ft (0.3 to 3.7 m): check gauge and its unit.")]
+    public void Check_AnUnlikelyVehicle_IsWorthASecondLook(string rows, string line)
+    {
+        bridge.Write("vehicles.csv", "vehicle,class,load [kip],spacing [ft],gauge [ft],source\n" + rows);
+        Assert.Equal(line, SecondLook());
+    }
+
+    [Fact]
+    public void Vehicles_AnUnlikelyVehicleOfACatalogue_IsToldBesideTheList()
+    {
+        bridge.Write("vehicles.csv", "vehicle,class,load [kip],spacing [ft],gauge [ft],source\nOurs,farm,0.4,,6,\n");
+
+        Run run = Run.Of("vehicles", "Ours", "--catalogue", bridge.PathOf("vehicles.csv"));
+
+        Assert.Equal(0, run.Status);
+        Assert.Contains(":2:11: warning: \"Ours\" weighs 0.4 kip", run.Error, StringComparison.Ordinal);
+        Assert.Contains("Ours (farm)", run.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void VehiclesAndPost_ALoadingPostedByAWeight_PrintWhatItWeighsBeside()
+    {
+        Assert.Contains("\nPosted by 40.0 US ton, its train weighs 30.0 US ton: a posting applies the rating factor to the former.\n", Run.Of("vehicles", "Lane-type legal load").Output, StringComparison.Ordinal);
+        Loading("vehicles = [\"Type 3\", \"Type 3-3\"]\nweight = \"36 US ton\"");
+        bridge.Replace("bridge.toml", "[\"Type 3\"]", "[\"Type 3\", \"Ours\"]");
+        Assert.Contains("\nOurs: posted by 36.0 US ton, its heaviest train weighs 40.0 US ton.\n", Run.Of("post", bridge.Folder).Output, StringComparison.Ordinal);
+        Assert.Contains("# Ours: posted by 36.0 US ton, its heaviest train weighs 40.0 US ton\n", Run.Of("post", bridge.Folder, "--format", "csv").Output, StringComparison.Ordinal);
+        Assert.Contains("\"trainWeight\": 355.8", Run.Of("post", bridge.Folder, "--format", "json").Output, StringComparison.Ordinal);
+    }
+
+    private string SecondLook() =>
+        string.Join('\n', Run.Of("check", bridge.Folder).Output.Split('\n').Where(l => l.Contains(": warning: ", StringComparison.Ordinal)).Select(l => l.Trim(' ', '-')));
+
     private void Loading(string keys) => Toml("[[loading]]\nname = \"Ours\"\nclass = \"legal\"\n" + keys + "\n");
 
     private void Toml(string text) => bridge.Write("vehicles.toml", text);

@@ -52,6 +52,15 @@ public sealed class FactorsFileTests : IDisposable
     }
 
     [Fact]
+    public void Explain_FactorsOfOnesOwn_CallsCapacitiesDesignResistances()
+    {
+        string output = Run.Of("explain", bridge.Folder, "--member", "L1U1", "--vehicle", "Type 3").Output;
+        Assert.Contains("column \"tension capacity\" of members.csv, a design resistance, with its partial factors in it", output, StringComparison.Ordinal);
+        Assert.Contains("capacities are used as given in members.csv: design resistances, with their partial factors in them", output, StringComparison.Ordinal);
+        Assert.DoesNotContain("condition and system factors", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Rate_TrafficAndServiceVehicle_TellsTheFactorOfEach()
     {
         bridge.Replace("bridge.toml", "[\"Type 3\"]", "[\"Type 3\", \"EN service vehicle\"]");

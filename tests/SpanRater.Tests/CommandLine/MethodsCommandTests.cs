@@ -82,6 +82,20 @@ public sealed class MethodsCommandTests : IDisposable
         Assert.Contains(MethodsPage.NeverMixed, output, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("text")]
+    [InlineData("markdown")]
+    [InlineData("csv")]
+    [InlineData("json")]
+    public void Methods_ABridgeOfItsOwnFactors_SaysThatTheyHaveNothingToDoWithThem(string format)
+    {
+        Assert.DoesNotContain(MethodsPage.NotItsOwnBasis, Run.Of("methods", bridge.Folder, "--format", format).Output, StringComparison.Ordinal);
+
+        Run run = Run.Of("methods", Path.Combine(Repository.Sample("tansy-weir"), "variants", "partial-factors"), "--format", format);
+
+        Assert.Contains(MethodsPage.NotItsOwnBasis, run.Output, StringComparison.Ordinal);
+    }
+
     private static JsonDocument Json(string folder) => JsonDocument.Parse(Run.Of("methods", folder, "--format", "json").Output);
 
     private static double Factor(JsonDocument json, string vehicle, string method, string level) =>

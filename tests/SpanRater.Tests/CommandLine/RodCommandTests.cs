@@ -102,7 +102,7 @@ public sealed class RodCommandTests : IDisposable
         Run run = Run.Of("rate", bridge.Folder);
         Assert.Equal(3, run.Status);
         Assert.Contains("Nothing governs while a rating is withheld. U1L2 goes slack before the factored vehicle is on whole (Type 3): no such vehicle can be called safe here.", run.Output, StringComparison.Ordinal);
-        Assert.Contains("Type 3: uncarried compression in U1L2: it only pulls, and at 0.00 of the factored vehicle it goes slack with nothing to take over.", run.Output, StringComparison.Ordinal);
+        Assert.Contains("Type 3: uncarried compression in U1L2: it only pulls, and at 0.00 of the vehicle, factored for legal level, it goes slack with nothing to take over.", run.Output, StringComparison.Ordinal);
         using JsonDocument json = JsonDocument.Parse(Run.Of("rate", bridge.Folder, "--format", "json").Output);
         Assert.Equal(JsonValueKind.Null, json.RootElement.GetProperty("governing").ValueKind);
         Assert.All(json.RootElement.GetProperty("ratings").EnumerateArray(), r => Assert.Equal(JsonValueKind.Null, r.GetProperty("factor").ValueKind));

@@ -69,7 +69,7 @@ public static class VehiclesPage
             blocks.Add(new ResultBlock.Paragraph($"{char.ToUpperInvariant(what[0])}{what[1..]}."));
             if (LiveLoadWording.PostedBy(load) is { } posted)
             {
-                blocks.Add(new ResultBlock.Paragraph($"{char.ToUpperInvariant(posted[0])}{posted[1..]}: the rating factor is applied to that weight."));
+                blocks.Add(new ResultBlock.Paragraph($"{char.ToUpperInvariant(posted[0])}{posted[1..]}: a posting applies the rating factor to the former."));
             }
         }
 
