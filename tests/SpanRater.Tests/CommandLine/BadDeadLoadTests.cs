@@ -67,8 +67,8 @@ public sealed class BadDeadLoadTests : IDisposable
     {
         bridge.Write("dead.csv", "item,case,thickness,width [ft],area load [plf]\ndeck,DC,3,12,\n");
         Refused(
-            "dead.csv:1:32: column \"area load\": \"plf\" is a unit of a load per length; for a stress, write psf or kPa.",
             "dead.csv:1:11: column \"thickness\" has no unit: write thickness [in] or thickness [mm].",
+            "dead.csv:1:32: column \"area load\": \"plf\" is a unit of a load per length; for a stress, write psf or kPa.",
             "dead.csv:2:1: item \"deck\" has no unit weight: write it, or a material whose weight is known: steel, concrete, timber, rolled gravel, macadam, compacted earth, loose earth.");
     }
 
@@ -104,8 +104,8 @@ public sealed class BadDeadLoadTests : IDisposable
     {
         Weigh("30", "30", "25", "", "-20").Append("bridge.toml", "[dead]\nallowance = 0.1\n");
         Refused(
-            "members.csv:6:21: member \"L1U1\" weighs -20: a weight is written without a sign, 0 where it is counted elsewhere.",
-            "members.csv:5:21: member \"U1L2\" has no weight, and others have: write its weight per length, 0 where it is counted elsewhere.");
+            "members.csv:5:21: member \"U1L2\" has no weight, and others have: write its weight per length, 0 where it is counted elsewhere.",
+            "members.csv:6:21: member \"L1U1\" weighs -20: a weight is written without a sign, 0 where it is counted elsewhere.");
     }
 
     [Fact]

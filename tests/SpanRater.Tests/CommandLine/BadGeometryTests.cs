@@ -166,8 +166,8 @@ public sealed class BadGeometryTests : IDisposable
     {
         bridge.Replace("joints.csv", "U1,12,8,,,", "U1,12,8,,,yes");
         Refused(
-            "joints.csv:5:4: warning: panel point \"U1\" stands left of \"L2\", which is listed before it. Panel points are taken in order of x: check x.",
-            "joints.csv:5:11: panel points \"L1\" (line 3) and \"U1\" stand above one another: mark only the one that carries the deck.");
+            "joints.csv:5:11: panel points \"L1\" (line 3) and \"U1\" stand above one another: mark only the one that carries the deck.",
+            "joints.csv:5:4: warning: panel point \"U1\" stands left of \"L2\", which is listed before it. Panel points are taken in order of x: check x.");
     }
 
     [Fact]

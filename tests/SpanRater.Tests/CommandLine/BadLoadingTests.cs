@@ -269,7 +269,7 @@ public sealed class BadLoadingTests : IDisposable
     [Theory]
     [InlineData("times = 0.4", "vehicles.toml:5:9: warning: times = 0.4: every axle load of the vehicles is multiplied by it, and it is from 0.5 to 2 where a standard asks for it. Check it.")]
     [InlineData("times = 7.5", "vehicles.toml:5:9: warning: times = 7.5: every axle load of the vehicles is multiplied by it, and it is from 0.5 to 2 where a standard asks for it. Check it.")]
-    [InlineData("lane = \"6.4 klf\"", "vehicles.toml:5:8: warning: the lane load is 6.4 klf (93.4 kN/m), and lane loads are from 0.05 to 3 klf (0.73 to 43.8 kN/m): check lane and its unit.")]
+    [InlineData("lane = \"6.4 klf\"", "vehicles.toml:5:8: warning: the lane load is 6.4 klf (93.401 kN/m), and lane loads are from 0.05 to 3 klf (0.73 to 43.8 kN/m): check lane and its unit.")]
     [InlineData("lane = \"0.64 plf\"", "vehicles.toml:5:8: warning: the lane load is 0.001 klf (0.009 kN/m), and lane loads are from 0.05 to 3 klf (0.73 to 43.8 kN/m): check lane and its unit.")]
     public void Check_AnUnlikelyLoading_IsWorthASecondLook(string key, string line)
     {

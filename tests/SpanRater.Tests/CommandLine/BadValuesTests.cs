@@ -136,8 +136,8 @@ public sealed class BadValuesTests : IDisposable
     {
         bridge.Replace("loads.csv", "DC,L1,-2", "DC,L1,20");
         Refused(
-            "loads.csv:3:7: warning: case DC lifts joint \"L1\" by 20: a weight is negative under up. Check the sign.",
-            "loads.csv:2:1: the dead load of case DC adds up to 80.068 kN (18 kip) upward: a weight is negative under up.");
+            "loads.csv:2:1: the dead load of case DC adds up to 80.068 kN (18 kip) upward: a weight is negative under up.",
+            "loads.csv:3:7: warning: case DC lifts joint \"L1\" by 20: a weight is negative under up. Check the sign.");
     }
 
     [Fact]

@@ -102,10 +102,10 @@ public sealed class FactorsFileTests : IDisposable
     {
         bridge.Write("factors.toml", "basis = \"b\"\n[crowd]\nfactor = 99\n").Append("bridge.toml", "impact = 0.3\n");
         Refused(
-            "factors.toml:1:1: key \"source\" is missing: write source = \"…\" at the top, where you read them; every rating prints it.",
-            "factors.toml:1:1: key \"level\" is missing: write level = \"…\" at the top, the name of the level that is rated, such as \"assessment\".",
             "factors.toml: the table [components] is missing: write it with unfavourable and favourable, the factors on the dead load of the components.",
             "factors.toml: the table [wearing_surface] is missing: write it with unfavourable and favourable, the factors on the wearing surface, asked for even where there is none.",
+            "factors.toml:1:1: key \"source\" is missing: write source = \"…\" at the top, where you read them; every rating prints it.",
+            "factors.toml:1:1: key \"level\" is missing: write level = \"…\" at the top, the name of the level that is rated, such as \"assessment\".",
             "factors.toml:3:10: factor = 99: write the factor on crowds and service vehicles, from 0.5 to 5.",
             "bridge.toml:11:10: impact does not go with method = \"partial factors\": factors.toml says it, as dynamic_allowance of [traffic]. Leave impact out here.");
     }
