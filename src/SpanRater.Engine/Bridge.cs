@@ -29,6 +29,21 @@ public sealed record Bridge(
     /// <summary>Where the dead load is from.</summary>
     public DeadLoadAccount? DeadAccount { get; init; }
 
+    /// <summary>What each member is made of, in the order of the truss's members, null where that is not given; where the trusses differ, on the left one.</summary>
+    public IReadOnlyList<MemberMake?> Makes { get; init; } = [];
+
+    /// <summary>The same on the right truss where anything was seen on one truss alone; null where the trusses are alike.</summary>
+    public IReadOnlyList<MemberMake?>? RightMakes { get; init; }
+
+    /// <summary>What a member is made of on one truss; null where that is not given.</summary>
+    /// <param name="truss">0 for the left truss, 1 for the right one.</param>
+    /// <param name="member">Position of the member.</param>
+    public MemberMake? MakeOf(int truss, int member)
+    {
+        IReadOnlyList<MemberMake?> makes = truss == 1 ? RightMakes ?? Makes : Makes;
+        return member < makes.Count ? makes[member] : null;
+    }
+
     /// <summary>The truss whose cases alone are here, 0 for the left one and 1 for the right one; null for a bridge as a whole.</summary>
     public int? OnlyTruss { get; init; }
 

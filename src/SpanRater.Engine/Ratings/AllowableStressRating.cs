@@ -20,6 +20,20 @@ internal sealed class AllowableStressRating : RatingMethod
 
     public override double Impact(double loadedLength) => ImpactByLength(loadedLength);
 
+    public override StrengthRules StrengthsAt(RatingLevel level)
+    {
+        ArgumentNullException.ThrowIfNull(level);
+        AllowableLevel allowable = level.Governance == Governance.Inventory ? AllowableLevel.Inventory : AllowableLevel.Operating;
+        return new StrengthRules
+        {
+            Tension = TensionRule.Allowable(allowable),
+            Combined = CombinedRule.Allowable(allowable),
+            Column = strength => ColumnCurve.Allowable(strength, allowable),
+            Timber = (timber, width, depth) => TimberDesign.Allowable(timber, width, depth, allowable),
+            OwnWeightFactor = DeadFactors.Components,
+        };
+    }
+
     public override GivenCapacity CapacityFor(Sense sense, RatingLevel level)
     {
         ArgumentNullException.ThrowIfNull(level);

@@ -64,6 +64,20 @@ internal sealed class LoadAndResistanceFactorRating : RatingMethod
         _ => null,
     };
 
+    public override StrengthRules StrengthsAt(RatingLevel level)
+    {
+        ArgumentNullException.ThrowIfNull(level);
+        return new StrengthRules
+        {
+            Tension = TensionRule.LoadAndResistance,
+            Combined = CombinedRule.LoadAndResistance,
+            Column = _ => ColumnCurve.LoadAndResistance,
+            Timber = (timber, width, depth) => TimberDesign.LoadAndResistance(timber, width, depth, isPermit: level.Name == "permit"),
+            HasMemberFactors = true,
+            OwnWeightFactor = DeadFactors.Components,
+        };
+    }
+
     public override GivenCapacity CapacityFor(Sense sense, RatingLevel level) =>
         sense == Sense.Tension ? GivenCapacity.Tension : GivenCapacity.Compression;
 

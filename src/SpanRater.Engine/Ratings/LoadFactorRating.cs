@@ -20,6 +20,14 @@ internal sealed class LoadFactorRating : RatingMethod
 
     public override double Impact(double loadedLength) => ImpactByLength(loadedLength);
 
+    public override StrengthRules StrengthsAt(RatingLevel level) => new()
+    {
+        Tension = TensionRule.LoadFactor,
+        Combined = CombinedRule.LoadFactor,
+        Column = _ => ColumnCurve.LoadFactor,
+        OwnWeightFactor = DeadFactors.Components,
+    };
+
     public override GivenCapacity CapacityFor(Sense sense, RatingLevel level) =>
         sense == Sense.Tension ? GivenCapacity.Tension : GivenCapacity.Compression;
 }

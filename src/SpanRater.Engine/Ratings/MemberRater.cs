@@ -13,6 +13,7 @@ public sealed class MemberRater
     private readonly TrussCrossing[] crossings;
     private readonly ImpactPolicy impact;
     private readonly RatingStamps stamps;
+    private readonly RowCapacities capacities;
     private readonly List<RatingRow> rows = [];
 
     private MemberRater(Bridge bridge, RatingMethod method, TrussCrossing[] crossings)
@@ -23,6 +24,7 @@ public sealed class MemberRater
         deadFactors = method.DeadFactorsWith(bridge.Rating);
         impact = new ImpactPolicy(method, bridge.Rating, bridge.Truss.Stations[^1] - bridge.Truss.Stations[0]);
         stamps = new RatingStamps(bridge, method);
+        capacities = new RowCapacities(bridge, method);
     }
 
     /// <summary>Rates every member for every vehicle, level and sense.</summary>
@@ -98,7 +100,7 @@ public sealed class MemberRater
 
     // Null where what holds for one truss holds for both.
     private int?[] Trusses(bool alike) =>
-        bridge.OnlyTruss is { } only ? [only] : alike && crossings.Length == 1 ? [null] : [0, 1];
+        bridge.OnlyTruss is { } only ? [only] : alike && crossings.Length == 1 && bridge.RightMakes is null ? [null] : [0, 1];
 
     private TrussCrossing CrossingOf(int? truss) => crossings.Length == 1 ? crossings[0] : crossings[truss ?? 0];
 
@@ -187,7 +189,7 @@ public sealed class MemberRater
             {
                 foreach (Sense sense in (Sense[])[Sense.Tension, Sense.Compression])
                 {
-                    rows.Add(rate(new RatingRow
+                    rows.Add(rate(capacities.On(truss ?? 0, new RatingRow
                     {
                         Truss = truss is { } index ? bridge.Deck.TrussNames[index] : null,
                         MemberIndex = m,
@@ -197,10 +199,9 @@ public sealed class MemberRater
                         Sense = sense,
                         Status = RatingStatus.NotRated,
                         Reason = missing,
-                        Capacity = bridge.Capacities[m][method.CapacityFor(sense, level)],
                         DeadComponents = crossing.Components!.MemberForces[m],
                         DeadWearing = crossing.WearingSurface?.MemberForces[m] ?? 0,
-                    }));
+                    })));
                 }
             }
         }
@@ -253,5 +254,5 @@ public sealed class MemberRater
         return row.Capacity is { } own ? row with { Status = RatingStatus.Rated, Factor = row.FactorWith(own) } : WithoutCapacity(row);
     }
 
-    private RatingRow WithoutCapacity(RatingRow row) => row with { Reason = new NotRatedReason.NoCapacity(method.CapacityFor(row.Sense, row.Level)) };
+    private RatingRow WithoutCapacity(RatingRow row) => row with { Reason = row.WithoutCapacity(method) };
 }

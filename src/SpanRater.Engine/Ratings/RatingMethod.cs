@@ -113,6 +113,10 @@ public abstract class RatingMethod
     /// <param name="level">Level rated.</param>
     public abstract GivenCapacity CapacityFor(Sense sense, RatingLevel level);
 
+    /// <summary>How the method makes the strength of members at a level from sections and materials; null where capacities are given.</summary>
+    /// <param name="level">The level.</param>
+    public virtual StrengthRules? StrengthsAt(RatingLevel level) => null;
+
     /// <summary>Whether the live-load factor of a class rests on an unknown truck traffic.</summary>
     /// <param name="vehicleClass">The class.</param>
     public virtual bool UsesTruckTraffic(VehicleClass vehicleClass) => false;

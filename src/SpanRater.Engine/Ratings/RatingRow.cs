@@ -30,8 +30,9 @@ public abstract record NotRatedReason
     }
 
     /// <summary>The member has no capacity in that sense.</summary>
-    /// <param name="Capacity">The capacity that would be needed.</param>
-    public sealed record NoCapacity(GivenCapacity Capacity) : NotRatedReason;
+    /// <param name="Capacity">The capacity that would be needed, where it is to be given.</param>
+    /// <param name="Lacking">What the member's make lacks for a capacity of its own; null where nothing is said of its make.</param>
+    public sealed record NoCapacity(GivenCapacity Capacity, IReadOnlyList<MissingDatum>? Lacking = null) : NotRatedReason;
 
     /// <summary>The vehicle's standard form has a lane load: it is not rated by its axles alone.</summary>
     /// <param name="Loading">Name of the standard loading, which can be rated.</param>
@@ -107,6 +108,15 @@ public sealed record RatingRow
 
     /// <summary>Capacity, a magnitude [N]; null where there is none.</summary>
     public double? Capacity { get; init; }
+
+    /// <summary>How the capacity follows from section and material; null where it is given, and where there is none.</summary>
+    public MemberResistance? Resistance { get; init; }
+
+    /// <summary>What is missing for a capacity that would follow from section and material; null where there is one, and where the member's make is not given.</summary>
+    public IReadOnlyList<MissingDatum>? Lacking { get; init; }
+
+    /// <summary>That the row has no capacity, and why.</summary>
+    internal NotRatedReason.NoCapacity WithoutCapacity(RatingMethod method) => new(method.CapacityFor(Sense, Level), Lacking);
 
     /// <summary>Force from the components' dead load, tension positive [N].</summary>
     public double DeadComponents { get; init; }

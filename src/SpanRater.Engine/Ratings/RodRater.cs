@@ -82,7 +82,7 @@ internal sealed class RodRater
         if (row.Capacity is not { } capacity)
         {
             return row.Live is not null || row.FactoredDead > 0 || IsLoaded(row, cap)
-                ? row with { Reason = new NotRatedReason.NoCapacity(method.CapacityFor(row.Sense, row.Level)) }
+                ? row with { Reason = row.WithoutCapacity(method) }
                 : row with { Status = RatingStatus.NotLoaded };
         }
 
