@@ -27,10 +27,16 @@ public static class BridgeFolder
     /// <summary>The user's own partial factors.</summary>
     public const string FactorsFile = "factors.toml";
 
+    /// <summary>The table of what members are made of.</summary>
+    public const string SectionsFile = "sections.csv";
+
+    /// <summary>The table of what was seen on the members.</summary>
+    public const string FindingsFile = "findings.csv";
+
     /// <summary>More crossings than these are told in one warning: a web of two systems has one in every panel.</summary>
     private const int MostCrossingsToldApart = 3;
 
-    private static readonly string[] KnownFiles = [BridgeFile, JointsFile, MembersFile, DeadFile, LoadsFile, VehiclesFile, LoadingsFile, FactorsFile];
+    private static readonly string[] KnownFiles = [BridgeFile, JointsFile, MembersFile, SectionsFile, FindingsFile, DeadFile, LoadsFile, VehiclesFile, LoadingsFile, FactorsFile];
 
     /// <summary>Reads everything in the folder and finds every fault in one go.</summary>
     /// <param name="folder">The folder.</param>
@@ -62,12 +68,16 @@ public static class BridgeFolder
 
         DeadTable? dead = Exists(folder, DeadFile) ? ReadTable(folder, DeadFile, findings, (text, file, list) => DeadTable.Read(text, file, joints, said?.Deck, list)) : null;
         LoadsTable? loads = Exists(folder, LoadsFile) ? ReadTable(folder, LoadsFile, findings, (text, file, list) => LoadsTable.Read(text, file, joints, list)) : null;
+        SectionsTable? sections = Exists(folder, SectionsFile) ? ReadTable(folder, SectionsFile, findings, SectionsTable.Read) : null;
+        FindingsTable? seen = Exists(folder, FindingsFile)
+            ? ReadTable(folder, FindingsFile, findings, (text, file, list) => FindingsTable.Read(text, file, members?.Members.ConvertAll(m => m.Name), said?.Deck, said?.Built, _ => null, list))
+            : null;
         DeadLoads? deadLoads = truss is null || said is null ? null : DeadLoads.Of(truss, said, members!, dead, loads, findings);
 
         Bridge? bridge = findings.HasErrors || truss is null || said is null
             ? null
             : new Bridge(said.Name, said.Built, truss, said.Deck, said.Rating, deadLoads!.Cases, members!.Capacities) { RightCases = deadLoads.RightCases, DeadAccount = deadLoads.Account };
-        return new BridgeReading(bridge, catalogue, joints?.Units ?? DisplayUnits.Si, findings, said?.MethodPlace ?? new Place(BridgeFile));
+        return new BridgeReading(bridge, catalogue, joints?.Units ?? DisplayUnits.Si, findings, said?.MethodPlace ?? new Place(BridgeFile)) { Sections = sections, Seen = seen };
     }
 
     private static (bool AreThere, PartialFactorRating? Method) FactorsOf(string folder, FindingList findings) =>

@@ -22,6 +22,12 @@ public sealed record BridgeReading(Bridge? Bridge, Catalogue Catalogue, DisplayU
     public IReadOnlyList<string> PostedKindsNotAsked =>
         [.. Posted.Select(l => l.Name).Except(VehiclesAsked.Select(v => v.Name))];
 
+    /// <summary>What members are made of; null without sections.csv.</summary>
+    internal SectionsTable? Sections { get; init; }
+
+    /// <summary>What was seen on the members; null without findings.csv.</summary>
+    internal FindingsTable? Seen { get; init; }
+
     // A loading for long decks, or for supports between the ends, belongs to those only.
     private IEnumerable<LiveLoad> Posted =>
         Catalogue.Entries.Select(e => e.Load).Where(l => l.Class is VehicleClass.Legal or VehicleClass.Emergency

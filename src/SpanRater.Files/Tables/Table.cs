@@ -140,6 +140,12 @@ internal sealed class TableRow(Table table, int line, Dictionary<string, TableCe
             return metres;
         }
 
+        // Under a heading in inches a tape's fraction needs no mark: 7/8, 2-1/2.
+        if (header.Unit?.Symbol == "in" && cell.Text.Contains('/', StringComparison.Ordinal) && QuantityText.ReadTape(cell.Text + " in").Metres is { } fraction)
+        {
+            return fraction;
+        }
+
         double? number = table.ReadNumber(cell);
         if (header.Column.Quantity == Quantity.Number)
         {

@@ -106,7 +106,7 @@ public sealed class BadValuesTests : IDisposable
     {
         bridge.Replace("joints.csv", "deck", "dek").Replace("bridge.toml", "roadway", "roadwy").Replace("bridge.toml", "Type 3", "Tipe 3").Write("load.csv", "x\n");
         Refused(
-            "load.csv: is not a file of a bridge folder. Did you mean \"loads.csv\"? Its tables are bridge.toml, joints.csv, members.csv, dead.csv, loads.csv, vehicles.csv, vehicles.toml, factors.toml; notes go in .md or .txt files.",
+            "load.csv: is not a file of a bridge folder. Did you mean \"loads.csv\"? Its tables are bridge.toml, joints.csv, members.csv, sections.csv, findings.csv, dead.csv, loads.csv, vehicles.csv, vehicles.toml, factors.toml; notes go in .md or .txt files.",
             "joints.csv:1:49: unknown column \"dek\". Did you mean \"deck\"? The columns are: joint, x, y, support, roller normal, deck, held sideways, note.",
             "bridge.toml:6:1: unknown key \"roadwy\". Did you mean \"roadway\"? The keys in [deck] are: truss_names, trusses, truss_spacing, roadway, roadway_offset, wheel_to_kerb, truss_share, truss_share_reason.",
             "bridge.toml:11:13: no catalogue has a vehicle \"Tipe 3\". Did you mean \"Type 3\"? List them with: spanrater vehicles.");
