@@ -27,10 +27,13 @@ public static class BridgeFolder
     /// <summary>The user's own partial factors.</summary>
     public const string FactorsFile = "factors.toml";
 
+    /// <summary>What the members are made of.</summary>
+    public const string MaterialsFile = "materials.toml";
+
     /// <summary>More crossings than these are told in one warning: a web of two systems has one in every panel.</summary>
     private const int MostCrossingsToldApart = 3;
 
-    private static readonly string[] KnownFiles = [BridgeFile, JointsFile, MembersFile, DeadFile, LoadsFile, VehiclesFile, LoadingsFile, FactorsFile];
+    private static readonly string[] KnownFiles = [BridgeFile, JointsFile, MembersFile, DeadFile, LoadsFile, VehiclesFile, LoadingsFile, FactorsFile, MaterialsFile];
 
     /// <summary>Reads everything in the folder and finds every fault in one go.</summary>
     /// <param name="folder">The folder.</param>
@@ -60,6 +63,10 @@ public static class BridgeFolder
             ? BridgeToml.Read(toml, BridgeFile, catalogue, FactorsOf(folder, findings), findings)
             : null;
 
+        MaterialsToml? materials = Exists(folder, MaterialsFile)
+            ? ReadTable(folder, MaterialsFile, findings, (text, file, list) => MaterialsToml.Read(text, file, said?.Built, said is not null, list))
+            : null;
+
         DeadTable? dead = Exists(folder, DeadFile) ? ReadTable(folder, DeadFile, findings, (text, file, list) => DeadTable.Read(text, file, joints, said?.Deck, list)) : null;
         LoadsTable? loads = Exists(folder, LoadsFile) ? ReadTable(folder, LoadsFile, findings, (text, file, list) => LoadsTable.Read(text, file, joints, list)) : null;
         DeadLoads? deadLoads = truss is null || said is null ? null : DeadLoads.Of(truss, said, members!, dead, loads, findings);
@@ -67,7 +74,7 @@ public static class BridgeFolder
         Bridge? bridge = findings.HasErrors || truss is null || said is null
             ? null
             : new Bridge(said.Name, said.Built, truss, said.Deck, said.Rating, deadLoads!.Cases, members!.Capacities) { RightCases = deadLoads.RightCases, DeadAccount = deadLoads.Account };
-        return new BridgeReading(bridge, catalogue, joints?.Units ?? DisplayUnits.Si, findings, said?.MethodPlace ?? new Place(BridgeFile));
+        return new BridgeReading(bridge, catalogue, joints?.Units ?? DisplayUnits.Si, findings, said?.MethodPlace ?? new Place(BridgeFile)) { Materials = materials };
     }
 
     private static (bool AreThere, PartialFactorRating? Method) FactorsOf(string folder, FindingList findings) =>
