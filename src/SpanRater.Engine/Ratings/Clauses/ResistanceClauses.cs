@@ -100,6 +100,11 @@ public static class ResistanceClauses
         "shear on lacing", Standard.Practice, "", "lacing is to carry this part of the compression as a shear across the member",
         "0.025", ClauseMark.Practice);
 
+    /// <summary>Effective length of a bar of double lacing riveted where bars cross, over its length.</summary>
+    public static Clause CrossedBars { get; } = new(
+        "crossed lacing bars", Standard.Practice, "", "effective length of a bar of double lacing riveted where bars cross, over its length",
+        "0.7", ClauseMark.Practice);
+
     /// <summary>Slenderness of a single angle of a planar truss by L/rx up to 80 and above, equal legs or connected by the longer leg; connected by the shorter leg add 4((bl/bs)² − 1) and take no less than 0.95 L/rz.</summary>
     public static Clause SingleAngles { get; } = new(
         "single angles", Standard.LoadAndResistanceFactorDesign, "6.9.4.4", "slenderness of a single angle of a planar truss by L/rx up to 80 and above, equal legs or connected by the longer leg; connected by the shorter leg add 4((bl/bs)² − 1) and take no less than 0.95 L/rz",
@@ -136,7 +141,7 @@ public static class ResistanceClauses
         TensionLrfr, PunchedHoles, ShearLag, ShearLagByCase, StaggeredHoles, TensionLfr,
         Eyebars, ThreadedRods, ColumnLrfr, ColumnLfr, ColumnAsr, ColumnAsrByYear,
         EffectiveLength, SlendernessLimits, BuiltUp, PartSlenderness, LacedColumns, BattenedColumns,
-        LacingShear, SingleAngles, CombinedLrfr, CombinedLfr, CombinedAsr, CombinedTension,
+        LacingShear, CrossedBars, SingleAngles, CombinedLrfr, CombinedLfr, CombinedAsr, CombinedTension,
         FirstYieldMoment,
     ];
 }

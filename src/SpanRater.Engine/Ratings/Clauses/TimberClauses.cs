@@ -37,6 +37,12 @@ public static class TimberClauses
         "1.5; 1.4; 1.3; 1.2; 1.1; 1.0; 0.9", ClauseMark.Memory)
     { Doubt = "look it up in the edition in force" };
 
+    /// <summary>Factor CF on tension and compression along the grain of widths over 12 in; larger ones of narrow widths are left out.</summary>
+    public static Clause SizeDimensionAlong { get; } = new(
+        "size factor along the grain", Standard.TimberSupplement, "Table 4A", "factor CF on tension and compression along the grain of widths over 12 in; larger ones of narrow widths are left out",
+        "0.9", ClauseMark.Memory)
+    { Doubt = "look it up in the edition in force" };
+
     /// <summary>Factor CF on bending of depths d over 12 in.</summary>
     public static Clause SizeTimbers { get; } = new(
         "size factor of timber 5 by 5 in and larger", Standard.TimberSpecification, "4.3.6", "factor CF on bending of depths d over 12 in",
@@ -87,7 +93,7 @@ public static class TimberClauses
     /// <summary>All of them.</summary>
     internal static IReadOnlyList<Clause> All { get; } =
     [
-        DesignValues, SizeClasses, Duration, WetDimension, WetTimbers, SizeDimension,
+        DesignValues, SizeClasses, Duration, WetDimension, WetTimbers, SizeDimension, SizeDimensionAlong,
         SizeTimbers, Repetitive, LrfrTimber, TimeEffect, LrfrModulus, OperatingTimber,
         TimberColumns, TimberTensionBending, TimberCompressionBending,
     ];

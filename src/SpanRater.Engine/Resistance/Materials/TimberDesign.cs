@@ -97,17 +97,17 @@ public sealed record TimberDesign
         Clause wetClause = isDimension ? TimberClauses.WetDimension : TimberClauses.WetTimbers;
         Clause sizeClause = isDimension ? TimberClauses.SizeDimension : TimberClauses.SizeTimbers;
 
-        AdjustedValue Adjusted(double reference, IReadOnlyList<StrengthFactor> method, double service, double sizeFactor = 1, double cr = 1) => new(
+        AdjustedValue Adjusted(double reference, IReadOnlyList<StrengthFactor> method, double service, double sizeFactor = 1, double cr = 1, Clause? ofSize = null) => new(
             reference,
             [
                 .. method,
-                .. ((StrengthFactor[])[new("CM", service, wetClause), new("CF", sizeFactor, sizeClause), new("Cr", cr, TimberClauses.Repetitive)]).Where(f => f.Value != 1),
+                .. ((StrengthFactor[])[new("CM", service, wetClause), new("CF", sizeFactor, ofSize ?? sizeClause), new("Cr", cr, TimberClauses.Repetitive)]).Where(f => f.Value != 1),
             ]);
 
         return new TimberDesign(material, whole)
         {
-            Tension = Adjusted(values.Tension, ofMethod(TimberFactors.PhiTension, false), wet.Tension, along),
-            Compression = Adjusted(values.Compression, ofMethod(TimberFactors.PhiCompression, false), wet.Compression, along),
+            Tension = Adjusted(values.Tension, ofMethod(TimberFactors.PhiTension, false), wet.Tension, along, ofSize: TimberClauses.SizeDimensionAlong),
+            Compression = Adjusted(values.Compression, ofMethod(TimberFactors.PhiCompression, false), wet.Compression, along, ofSize: TimberClauses.SizeDimensionAlong),
             Bending = Adjusted(values.Bending, ofMethod(TimberFactors.PhiBending, false), wet.Bending, size, repetitive),
             Shear = Adjusted(values.Shear, ofMethod(TimberFactors.PhiShear, false), wet.Shear),
             CompressionAcross = Adjusted(values.CompressionAcross, across, wet.CompressionAcross),
