@@ -33,10 +33,13 @@ public static class BridgeFolder
     /// <summary>The table of what was seen on the members.</summary>
     public const string FindingsFile = "findings.csv";
 
+    /// <summary>What the members are made of.</summary>
+    public const string MaterialsFile = "materials.toml";
+
     /// <summary>More crossings than these are told in one warning: a web of two systems has one in every panel.</summary>
     private const int MostCrossingsToldApart = 3;
 
-    private static readonly string[] KnownFiles = [BridgeFile, JointsFile, MembersFile, SectionsFile, FindingsFile, DeadFile, LoadsFile, VehiclesFile, LoadingsFile, FactorsFile];
+    private static readonly string[] KnownFiles = [BridgeFile, JointsFile, MembersFile, SectionsFile, MaterialsFile, FindingsFile, DeadFile, LoadsFile, VehiclesFile, LoadingsFile, FactorsFile];
 
     /// <summary>Reads everything in the folder and finds every fault in one go.</summary>
     /// <param name="folder">The folder.</param>
@@ -66,6 +69,10 @@ public static class BridgeFolder
             ? BridgeToml.Read(toml, BridgeFile, catalogue, FactorsOf(folder, findings), findings)
             : null;
 
+        MaterialsToml? materials = Exists(folder, MaterialsFile)
+            ? ReadTable(folder, MaterialsFile, findings, (text, file, list) => MaterialsToml.Read(text, file, said?.Built, said is not null, list))
+            : null;
+
         DeadTable? dead = Exists(folder, DeadFile) ? ReadTable(folder, DeadFile, findings, (text, file, list) => DeadTable.Read(text, file, joints, said?.Deck, list)) : null;
         LoadsTable? loads = Exists(folder, LoadsFile) ? ReadTable(folder, LoadsFile, findings, (text, file, list) => LoadsTable.Read(text, file, joints, list)) : null;
         SectionsTable? sections = Exists(folder, SectionsFile) ? ReadTable(folder, SectionsFile, findings, SectionsTable.Read) : null;
@@ -77,7 +84,7 @@ public static class BridgeFolder
         Bridge? bridge = findings.HasErrors || truss is null || said is null
             ? null
             : new Bridge(said.Name, said.Built, truss, said.Deck, said.Rating, deadLoads!.Cases, members!.Capacities) { RightCases = deadLoads.RightCases, DeadAccount = deadLoads.Account };
-        return new BridgeReading(bridge, catalogue, joints?.Units ?? DisplayUnits.Si, findings, said?.MethodPlace ?? new Place(BridgeFile)) { Sections = sections, Seen = seen };
+        return new BridgeReading(bridge, catalogue, joints?.Units ?? DisplayUnits.Si, findings, said?.MethodPlace ?? new Place(BridgeFile)) { Sections = sections, Seen = seen, Materials = materials };
     }
 
     private static (bool AreThere, PartialFactorRating? Method) FactorsOf(string folder, FindingList findings) =>

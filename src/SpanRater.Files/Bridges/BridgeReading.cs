@@ -8,6 +8,9 @@ namespace SpanRater.Files;
 /// <param name="MethodPlace">Where the rating method stands, or should.</param>
 public sealed record BridgeReading(Bridge? Bridge, Catalogue Catalogue, DisplayUnits Units, FindingList Findings, Place MethodPlace)
 {
+    /// <summary>What materials.toml holds; null where there is none.</summary>
+    internal MaterialsToml? Materials { get; init; }
+
     /// <summary>The vehicles and loadings that the bridge asks to be rated for; unset, all legal and emergency ones.</summary>
     public IReadOnlyList<LiveLoad> VehiclesAsked =>
         Bridge?.Rating.Vehicles is { } names

@@ -17,4 +17,10 @@ internal static class CustomaryUnits
 
     /// <summary>One kip on each foot [N/m].</summary>
     public const double KipPerFoot = Kip / Foot;
+
+    /// <summary>One pound on each square inch [Pa].</summary>
+    public const double Psi = Pound / (Foot * Foot / 144);
+
+    /// <summary>One inch [m].</summary>
+    public const double Inch = Foot / 12;
 }

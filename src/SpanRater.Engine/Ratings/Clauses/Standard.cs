@@ -44,6 +44,15 @@ public sealed record Standard(string Name, string Edition)
     /// <summary>Timber bridges.</summary>
     public static Standard TimberBridges { get; } = new("USDA Timber Bridges", "(1990)");
 
+    /// <summary>Design of wood construction.</summary>
+    public static Standard TimberSpecification { get; } = new("National Design Specification for Wood Construction", "(2018)");
+
+    /// <summary>Design values of wood.</summary>
+    public static Standard TimberSupplement { get; } = new("National Design Specification, Supplement: Design Values", "(2018)");
+
+    /// <summary>Buckling of columns and frames: Timoshenko and Gere.</summary>
+    public static Standard ElasticStability { get; } = new("Timoshenko and Gere, Theory of Elastic Stability", "2nd ed. (1961)");
+
     /// <summary>Road signs.</summary>
     public static Standard TrafficSigns { get; } = new("Manual on Uniform Traffic Control Devices", "(2003)");
 

@@ -7,17 +7,20 @@ namespace SpanRater.Tests.Published.RatingParameters;
 /// <summary>For every row of <c>rating-parameters.csv</c> the numbers with which the program stands for it, or why it does not use it.</summary>
 internal static class RatingParameters
 {
-    private const string CapacityOfMembers = "the capacity of members is given; it does not follow from sections yet";
     private const string Superseded = "superseded by the interims of 2013";
     private const string Service = "service limit states are not rated";
     private const string GivenPermit = "a permit's factor is given by the user (permit_factor); none is assumed";
-    private const string HeldByCapacity = "condition and system factors are taken to be in the given capacities; they do not follow from sections yet";
     private const string Sidewalks = "sidewalks beside a roadway are not loaded";
     private const string Duty = "a duty of the owner, and no number of a formula";
 
     private static readonly Catalogue Catalogue = Catalogue.Shipped(new FindingList());
 
     private static readonly RatingMethod Lrfr = RatingMethod.Find("LRFR")!, Lfr = RatingMethod.Find("LFR")!, Asr = RatingMethod.Find("ASR")!;
+
+    // A steel of yield 1 and tensile strength 2 Pa.
+    private static readonly MetalStrength Steel = new(1, 2, new StrengthOrigin.Given("made up"));
+
+    private static readonly MetalStrength Iron = MetalStrength.ByYear(PublishedStrength.Find(MaterialKind.WroughtIron, null)!, null);
 
     /// <summary>The program's numbers, all of which stand for the one value; by topic and item.</summary>
     public static IReadOnlyDictionary<(string Topic, string Item), Func<double[]>> Used { get; } = new Dictionary<(string, string), Func<double[]>>
@@ -42,6 +45,35 @@ internal static class RatingParameters
         [("LFR", "A2 inventory")] = () => [Factor(Lfr, VehicleClass.Legal, "inventory")],
         [("LFR", "A2 operating")] = () => [Factor(Lfr, VehicleClass.Legal, "operating")],
         [("ASR", "A1 and A2")] = () => [Asr.DeadFactors.Components, Asr.DeadFactors.WearingSurface, Factor(Asr, VehicleClass.Legal, "inventory"), Factor(Asr, VehicleClass.Legal, "operating")],
+        [("condition factor phi_c", "good or satisfactory (superstructure condition 6 or more)")] = () => [MemberFactors.Of(Condition.Good, SystemKind.Stringer).Condition.Value],
+        [("condition factor phi_c", "fair (5)")] = () => [MemberFactors.Of(Condition.Fair, SystemKind.Stringer).Condition.Value],
+        [("condition factor phi_c", "poor (4 or less)")] = () => [MemberFactors.Of(Condition.Poor, SystemKind.Stringer).Condition.Value],
+        [("system factor phi_s", "welded members in two-girder/truss/arch bridges")] = () => [System(SystemKind.WeldedTrussMember)],
+        [("system factor phi_s", "riveted members in two-girder/truss/arch bridges")] = () => [System(SystemKind.RivetedTrussMember)],
+        [("system factor phi_s", "multiple eyebar members in truss bridges")] = () => [System(SystemKind.MultipleEyebars)],
+        [("system factor phi_s", "floorbeams spaced > 12 ft with non-continuous stringers")] = () => [System(SystemKind.WideFloorbeam)],
+        [("system factor phi_s", "redundant stringer subsystems between floorbeams")] = () => [System(SystemKind.Stringer)],
+        [("floor", "phi_c*phi_s not less than")] = () => [MemberFactors.Least, MemberFactors.Of(Condition.Poor, SystemKind.WeldedTrussMember).Value],
+        [("ASR", "steel axial tension gross inventory x Fy")] = () => [Steel.AllowableGross(AllowableLevel.Inventory).Value],
+        [("ASR", "steel axial tension gross operating x Fy")] = () => [Steel.AllowableGross(AllowableLevel.Operating).Value],
+        [("ASR", "steel tension net section inventory x Fu")] = () => [Steel.AllowableNet(AllowableLevel.Inventory)!.Value / Steel.Ultimate!.Value],
+        [("ASR", "steel tension net section operating x Fu")] = () => [Steel.AllowableNet(AllowableLevel.Operating)!.Value / Steel.Ultimate!.Value],
+        [("ASR", "column factor of safety inventory")] = () => [ColumnCurve.SafetyFactor(AllowableLevel.Inventory)],
+        [("ASR", "column factor of safety operating")] = () => [ColumnCurve.SafetyFactor(AllowableLevel.Operating)],
+        [("ASR", "wrought iron tension/bending inventory ksi")] = () => [Iron.AllowableGross(AllowableLevel.Inventory).Value / (1000 * Psi)],
+        [("ASR", "wrought iron tension/bending operating ksi")] = () => [Iron.AllowableGross(AllowableLevel.Operating).Value / (1000 * Psi)],
+        [("resistance factor", "phi_c axial compression, steel only")] = () => [ColumnCurve.LoadAndResistance.Strength(1, 1, 1).Factors.Single().Value],
+        [("resistance factor", "phi_y tension yielding gross")] = () => [TensionRule.LoadAndResistance.Strengths(Steel, new TensionArea(1, 1))[0].Factors.Single().Value],
+        [("resistance factor", "phi_u tension fracture net")] = () => [TensionRule.LoadAndResistance.Strengths(Steel, new TensionArea(1, 1, IsPunched: false))[1].Factors.Single().Value],
+        [("resistance factor", "phi_f flexure")] = () => [CombinedRule.LoadAndResistance.MomentStrength(Steel, 1)],
+        [("effective length K", "truss member, bolted/riveted/welded ends both ends")] = () => [EffectiveLength.Factor(MemberEnds.Riveted)],
+        [("effective length K", "truss member, pinned ends")] = () => [EffectiveLength.Factor(MemberEnds.Pinned)],
+        [("effective length K", "single angle any end")] = () => [EffectiveLength.Factor(MemberEnds.SingleAngle)],
+        [("slenderness limit", "compression primary KL/r")] = () => [SlendernessWarning.LimitOf(MemberDuty.MainCompression)],
+        [("slenderness limit", "compression secondary KL/r")] = () => [SlendernessWarning.LimitOf(MemberDuty.SecondaryCompression)],
+        [("slenderness limit", "tension primary with stress reversal L/r")] = () => [SlendernessWarning.LimitOf(MemberDuty.MainTensionWithReversal)],
+        [("slenderness limit", "tension primary no reversal L/r")] = () => [SlendernessWarning.LimitOf(MemberDuty.MainTension)],
+        [("slenderness limit", "tension secondary L/r")] = () => [SlendernessWarning.LimitOf(MemberDuty.SecondaryTension)],
         [("posting", "RF below which a legal vehicle type is not allowed")] = () => [SafeLoad.LeastFactor],
         [("posting", "minimum gross live load capacity to stay open, US ton")] = () => [SafeLoad.ClosureLine / (2 * Kip)],
         [("multiple presence", "1 lane")] = () => [Lrfr.Presence(1)],
@@ -78,27 +110,18 @@ internal static class RatingParameters
             .. from traffic in (string[])["ADTT >5000", "ADTT 1000", "ADTT <100"]
                from weight in (string[])["GVW/AL < 2.0 kip/ft", "2.0 < GVW/AL < 3.0 kip/ft", "GVW/AL > 3.0 kip/ft"]
                select $"routine/annual unlimited, two or more lanes, {traffic}, {weight}"]),
-        (HeldByCapacity, "condition factor phi_c", ["good or satisfactory (superstructure condition 6 or more)", "fair (5)", "poor (4 or less)"]),
-        (HeldByCapacity, "system factor phi_s",
-            ["welded members in two-girder/truss/arch bridges", "riveted members in two-girder/truss/arch bridges", "multiple eyebar members in truss bridges",
-            "floorbeams spaced > 12 ft with non-continuous stringers", "redundant stringer subsystems between floorbeams"]),
         ("girder and slab bridges are not rated", "system factor phi_s",
             ["three-girder bridges with girder spacing 6 ft", "four-girder bridges with spacing <= 4 ft", "all other girder and slab bridges"]),
-        (HeldByCapacity, "floor", ["phi_c*phi_s not less than"]),
         ("deck joints are not rated", "impact LRFR", ["IM deck joints"]),
         ("fatigue is not rated", "impact LRFR", ["IM fatigue"]),
-        (CapacityOfMembers, "ASR",
-            ["steel axial tension gross inventory x Fy", "steel axial tension gross operating x Fy", "steel tension net section inventory x Fu", "steel tension net section operating x Fu",
-            "column factor of safety inventory", "column factor of safety operating", "wrought iron tension/bending inventory ksi", "wrought iron tension/bending operating ksi"]),
-        (CapacityOfMembers, "resistance factor",
-            ["phi_c axial compression, steel only", "phi_y tension yielding gross", "phi_u tension fracture net", "phi_f flexure", "phi_v shear", "phi_b bearing on milled surface/pin", "phi_bs block shear"]),
-        (CapacityOfMembers, "effective length K", ["truss member, bolted/riveted/welded ends both ends", "truss member, pinned ends", "single angle any end"]),
-        (CapacityOfMembers, "slenderness limit",
-            ["compression primary KL/r", "compression secondary KL/r", "tension primary with stress reversal L/r", "tension primary no reversal L/r", "tension secondary L/r"]),
+        ("bending and shear of members and bearing of pins are not rated", "resistance factor",
+            ["phi_v shear", "phi_b bearing on milled surface/pin", "phi_bs block shear"]),
         (Duty, "posting", ["days to post or restrict after need is identified", "months to complete (re)rating"]),
         (Sidewalks, "pedestrian", ["sidewalk load with vehicles psf"]),
         ("the deck itself is not rated", "truck position", ["wheel to curb, deck design ft"]),
     }.SelectMany(g => g.Items.Select(i => (Key: (g.Topic, i), g.Reason))).ToDictionary(r => r.Key, r => r.Reason);
+
+    private static double System(SystemKind kind) => MemberFactors.Of(Condition.Good, kind).System.Value;
 
     private static VehicleClass Class(string vehicle) => Catalogue.Find(vehicle)!.Class;
 
