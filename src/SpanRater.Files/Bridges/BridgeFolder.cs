@@ -30,6 +30,9 @@ public static class BridgeFolder
     /// <summary>The table of what members are made of.</summary>
     public const string SectionsFile = "sections.csv";
 
+    /// <summary>The table of what holds the parts of built-up sections together.</summary>
+    public const string LacingFile = "lacing.csv";
+
     /// <summary>The table of what was seen on the members.</summary>
     public const string FindingsFile = "findings.csv";
 
@@ -39,7 +42,7 @@ public static class BridgeFolder
     /// <summary>More crossings than these are told in one warning: a web of two systems has one in every panel.</summary>
     private const int MostCrossingsToldApart = 3;
 
-    private static readonly string[] KnownFiles = [BridgeFile, JointsFile, MembersFile, SectionsFile, MaterialsFile, FindingsFile, DeadFile, LoadsFile, VehiclesFile, LoadingsFile, FactorsFile];
+    private static readonly string[] KnownFiles = [BridgeFile, JointsFile, MembersFile, SectionsFile, LacingFile, MaterialsFile, FindingsFile, DeadFile, LoadsFile, VehiclesFile, LoadingsFile, FactorsFile];
 
     /// <summary>Reads everything in the folder and finds every fault in one go.</summary>
     /// <param name="folder">The folder.</param>
@@ -56,8 +59,6 @@ public static class BridgeFolder
         SayWhatIsUnknown(folder, findings);
         JointsTable? joints = ReadTable(folder, JointsFile, findings, JointsTable.Read);
         MembersTable? members = ReadTable(folder, MembersFile, findings, MembersTable.Read);
-        Truss? truss = joints is null || members is null ? null : TrussOf(joints, members, findings);
-
         (string Text, string File)[] own =
         [
             .. ((string[])[VehiclesFile, LoadingsFile]).Where(f => Exists(folder, f))
@@ -73,17 +74,30 @@ public static class BridgeFolder
             ? ReadTable(folder, MaterialsFile, findings, (text, file, list) => MaterialsToml.Read(text, file, said?.Built, said is not null, list))
             : null;
 
+        SectionsTable? sections = Exists(folder, SectionsFile) ? ReadTable(folder, SectionsFile, findings, SectionsTable.Read) : null;
+        LacingTable? lacing = Exists(folder, LacingFile) ? ReadTable(folder, LacingFile, findings, (text, file, list) => LacingTable.Read(text, file, sections, list)) : null;
+        members?.Complete(sections, materials);
+        Truss? truss = joints is null || members is null ? null : TrussOf(joints, members, findings);
+        FindingsTable? seen = Exists(folder, FindingsFile)
+            ? ReadTable(folder, FindingsFile, findings, (text, file, list) => FindingsTable.Read(text, file, members?.Members.ConvertAll(m => m.Name), said?.Deck, said?.Built, SectionOf, list))
+            : null;
+        MemberSection? SectionOf(string member) =>
+            members?.Members.FindIndex(m => m.Name == member) is { } at and >= 0 && members.Holds[at].Section is { } name ? sections?.Find(name) : null;
+
         DeadTable? dead = Exists(folder, DeadFile) ? ReadTable(folder, DeadFile, findings, (text, file, list) => DeadTable.Read(text, file, joints, said?.Deck, list)) : null;
         LoadsTable? loads = Exists(folder, LoadsFile) ? ReadTable(folder, LoadsFile, findings, (text, file, list) => LoadsTable.Read(text, file, joints, list)) : null;
-        SectionsTable? sections = Exists(folder, SectionsFile) ? ReadTable(folder, SectionsFile, findings, SectionsTable.Read) : null;
-        FindingsTable? seen = Exists(folder, FindingsFile)
-            ? ReadTable(folder, FindingsFile, findings, (text, file, list) => FindingsTable.Read(text, file, members?.Members.ConvertAll(m => m.Name), said?.Deck, said?.Built, _ => null, list))
-            : null;
         DeadLoads? deadLoads = truss is null || said is null ? null : DeadLoads.Of(truss, said, members!, dead, loads, findings);
 
+        if (members is not null)
+        {
+            MemberMakes.Check(members, sections, materials, findings);
+        }
+
+        (IReadOnlyList<MemberMake?> Left, IReadOnlyList<MemberMake?>? Right) makes = truss is null || said is null ? ([], null)
+            : new MemberMakes(members!, sections, lacing, materials, seen, said, findings).On(truss);
         Bridge? bridge = findings.HasErrors || truss is null || said is null
             ? null
-            : new Bridge(said.Name, said.Built, truss, said.Deck, said.Rating, deadLoads!.Cases, members!.Capacities) { RightCases = deadLoads.RightCases, DeadAccount = deadLoads.Account };
+            : new Bridge(said.Name, said.Built, truss, said.Deck, said.Rating, deadLoads!.Cases, members!.Capacities) { RightCases = deadLoads.RightCases, DeadAccount = deadLoads.Account, Makes = makes.Left, RightMakes = makes.Right };
         return new BridgeReading(bridge, catalogue, joints?.Units ?? DisplayUnits.Si, findings, said?.MethodPlace ?? new Place(BridgeFile)) { Sections = sections, Seen = seen, Materials = materials };
     }
 

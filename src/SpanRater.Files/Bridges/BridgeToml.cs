@@ -13,6 +13,9 @@ internal sealed record BridgeToml(string Name, int? Built, Deck Deck, RatingSett
 {
     private static readonly string[] BareWords = ["", "yes", "true", "on", "1", "y", "no", "none", "false", "off", "0", "n", "not", "never"];
 
+    /// <summary>What holds the top chord of a pony truss; null for any other truss.</summary>
+    public PonySettings? Pony { get; init; }
+
     /// <summary>What the file says; null where it has no usable name or is no TOML.</summary>
     public static BridgeToml? Read(string text, string file, Catalogue catalogue, (bool AreThere, PartialFactorRating? Method) factors, FindingList findings)
     {
@@ -39,12 +42,12 @@ internal sealed record BridgeToml(string Name, int? Built, Deck Deck, RatingSett
         }
 
         DeadSettings dead = toml.Find("dead", findings) is { } deadSection ? DeadSettings.Read(deadSection, findings) : new DeadSettings(new Place(file));
-        foreach (TomlSection other in toml.Tables.Where(t => t.Name is not ("deck" or "rating" or "dead")))
+        foreach (TomlSection other in toml.Tables.Where(t => t.Name is not ("deck" or "rating" or "dead" or "pony")))
         {
-            findings.Error(other.Where, $"unknown table [{other.Name}].{NearestName.Question(other.Name, ["deck", "rating", "dead"])} The tables are [deck], [rating] and [dead].");
+            findings.Error(other.Where, $"unknown table [{other.Name}].{NearestName.Question(other.Name, ["deck", "rating", "dead", "pony"])} The tables are [deck], [rating], [dead] and [pony].");
         }
 
-        return name is null ? null : new BridgeToml(name, built, deck, rating, ratingSection?.PlaceOf("method") ?? new Place(file), dead);
+        return name is null ? null : new BridgeToml(name, built, deck, rating, ratingSection?.PlaceOf("method") ?? new Place(file), dead) { Pony = toml.Find("pony", findings) is { } pony ? PonySettings.Read(pony, findings) : null };
     }
 
     private static Deck ReadDeck(TomlSection section, FindingList findings)

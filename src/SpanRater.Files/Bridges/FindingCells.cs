@@ -26,7 +26,7 @@ internal static class FindingCells
         [("left", SectionFace.Left), ("right", SectionFace.Right), ("bottom", SectionFace.Bottom), ("top", SectionFace.Top)];
 
     /// <summary>Whether an observation cannot be used without the section of its member.</summary>
-    public static bool NeedsSection(this Observation seen) => seen.IsAtACut || seen is Observation.Slack;
+    public static bool NeedsSection(this Observation seen) => seen is not Observation.PackRust;
 
     /// <summary>The observation; null with findings where the row cannot be used.</summary>
     public static Observation? ObservationOf(TableRow row, int? built, FindingList findings)

@@ -149,7 +149,6 @@ internal sealed class FindingsTable
         {
             if (sectionOf(member) is not { } section)
             {
-                // What needs no section is kept all the same: a crack, a bow.
                 foreach ((TableRow row, _, _, _) in rows.Where(r => r.Member == member && r.Seen.NeedsSection()))
                 {
                     findings.Error(row["member"].Where, $"member \"{member}\" has no section that this could be taken off: name its section in members.csv, and write its parts in sections.csv.");

@@ -26,6 +26,7 @@ internal sealed class MembersTable
         new("weight", Quantity.LineLoad, Units: "plf or kN/m"),
         new("tension only"),
         new("material"),
+        .. MemberHold.Columns,
         .. CapacityColumns.Select(c => new TableColumn(c.Column, Quantity.Force)),
     ];
 
@@ -49,6 +50,9 @@ internal sealed class MembersTable
 
     /// <summary>Weight per length of each member [N/m]; null where none is written.</summary>
     public List<double?> Weights { get; } = [];
+
+    /// <summary>What each row says of the member's make.</summary>
+    public List<MemberHold> Holds { get; } = [];
 
     /// <summary>The column of members.csv that gives a capacity.</summary>
     public static string ColumnOf(GivenCapacity capacity) => CapacityColumns.First(c => c.Capacity == capacity).Column;
@@ -80,7 +84,8 @@ internal sealed class MembersTable
                 findings.Warning(row["tension only"].Where, $"member \"{name}\" is marked tension only, and its capacity in compression is never used. Right for a rod; a member that can also press is not marked.");
             }
 
-            members.Members.Add(new Member(name, from, to, row["role"].Text, area, modulus, tensionOnly) { IsTimber = IsTimber(row["material"], findings) });
+            members.Members.Add(new Member(name, from, to, row["role"].Text, area, modulus, tensionOnly) { IsTimber = string.Equals(row["material"].Text, "timber", StringComparison.OrdinalIgnoreCase) });
+            members.Holds.Add(MemberHold.Read(row, findings));
             members.Capacities.Add(capacities);
             members.Weights.Add(WeightOf(row, name, area, modulus, findings));
             members.rows.Add(row);
@@ -106,19 +111,32 @@ internal sealed class MembersTable
 
     public Place PlaceOf(int member, string column) => rows[member][column].Where;
 
+    public string CellText(int member, string column) => rows[member][column].Text;
+
+    /// <summary>What the member's material is called; null where none is named.</summary>
+    public string? MaterialNameOf(int member) => rows[member]["material"].IsBlank ? null : rows[member]["material"].Text;
+
+    /// <summary>Whether a word stands for a material without a strength, which says no more than what it is.</summary>
+    public static bool IsPlainMaterial(string word) => Materials.Contains(word.ToLowerInvariant());
+
+    /// <summary>Takes from sections and materials what the table leaves blank: areas, moduli, what is of timber.</summary>
+    public void Complete(SectionsTable? sections, MaterialsToml? materials)
+    {
+        for (int m = 0; m < Members.Count; m++)
+        {
+            Material? material = MaterialNameOf(m) is { } name ? materials?.Find(name) : null;
+            Members[m] = Members[m] with
+            {
+                Area = Members[m].Area ?? (Holds[m].Section is { } section ? sections?.Find(section)?.Area : null),
+                Modulus = Members[m].Modulus ?? material switch { MetalMaterial metal => metal.GivenModulus, TimberMaterial timber => timber.Values.Modulus, _ => null },
+                IsTimber = Members[m].IsTimber || material is TimberMaterial,
+            };
+        }
+    }
+
     public bool IsBlank(int member, string column) => rows[member][column].IsBlank;
 
     public int LineOf(int member) => rows[member].Where.Line!.Value;
-
-    private static bool IsTimber(TableCell material, FindingList findings)
-    {
-        if (!material.IsBlank && !Materials.Contains(material.Text.ToLowerInvariant()))
-        {
-            findings.Error(material.Where, $"material \"{material.Text}\" is not known.{NearestName.Question(material.Text, Materials)} Write {string.Join(", ", Materials)}, or leave it blank.");
-        }
-
-        return string.Equals(material.Text, "timber", StringComparison.OrdinalIgnoreCase);
-    }
 
     // A member of steel weighs at least its area, wrought iron at 480 lb/ft³ included; lacing and rivets come on top.
     private static double? WeightOf(TableRow row, string name, double? area, double? modulus, FindingList findings)

@@ -25,6 +25,20 @@ public static class MissingDatumWording
         MissingDatum.PonyTable m => string.Create(
             CultureInfo.InvariantCulture,
             $"The frames are so stiff (K = {m.EffectiveLengthFactor:0.00}, below {PonyChord.LeastFactor:0.0}) that the formula for a chord on springs does not hold, and the guide's table of 1/K is not in the program. Read K in AASHTO LRFD Guide Specifications for Pedestrian Bridges (2009), Table 7.1.2-1, and give it"),
+        MissingDatum.NoMaterial => "No material. Name one of materials.toml under material in members.csv",
+        MissingDatum.Holes m => $"Holes of {m.Parts} in section \"{m.Section}\" are missing, and with them the net section. Write holes and hole in sections.csv for the worst path, holes = 0 where there are none",
+        MissingDatum.ShearLag => "Shear lag is missing: how much of the net section works. Write shear lag in members.csv, 1 where every part of the section is connected",
+        MissingDatum.Ends => "How its ends are fastened is missing, and with it the effective length. Write ends in members.csv: pinned, riveted, bolted or welded",
+        MissingDatum.Positions m => $"Positions of {m.Parts} in section \"{m.Section}\" are missing, and with them the radii of gyration. Write arrangement and gap, or x and y, in sections.csv",
+        MissingDatum.PartsHeld m => $"How the parts of section \"{m.Section}\" are held together is missing. Write a row of it in lacing.csv",
+        MissingDatum.HeldSideways m => $"Nothing says that {m.Joints} {(m.Joints.Contains(',', StringComparison.Ordinal) ? "are" : "is")} held sideways. Write held sideways in joints.csv, out-of-plane length in members.csv, or [pony] in bridge.toml",
+        MissingDatum.Cracked m => $"It is cracked{(m.Place.Length == 0 ? "" : $" at {m.Place}")}: no number follows from a crack, and an engineer decides",
+        MissingDatum.SolidTimber m => $"Section \"{m.Section}\" is not one solid timber, and the program has no rule for others",
+        MissingDatum.DeepTimber m => $"Section \"{m.Section}\" is deeper than twice its width and bent: it may buckle sideways, and the program has no rule for that",
+        MissingDatum.MaterialOfSection m => $"Material \"{m.Material}\" does not go with the shapes of section \"{m.Section}\". Mend one of them",
+        MissingDatum.LegsTooUnlike => string.Create(CultureInfo.InvariantCulture, $"One leg of the single angle is {SingleAngle.LargestLegRatio} times the other or more, and the rule for single angles ends there"),
+        MissingDatum.TooSlenderTimber m => string.Create(CultureInfo.InvariantCulture, $"The timber is too slender: le/d is {m.Slenderness:0.#}, and the rule ends at {TimberStrength.MostSlender:0}"),
+        MissingDatum.StrengthRules m => $"The method {m.Method} makes no strength from sections in this bridge. Give capacities in members.csv",
         _ => throw new ArgumentException($"Unknown datum {missing}.", nameof(missing)),
     };
 }

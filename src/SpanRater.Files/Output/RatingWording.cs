@@ -10,6 +10,7 @@ public static class RatingWording
     /// <param name="units">The units to show.</param>
     public static string Of(NotRatedReason reason, DisplayUnits units) => reason switch
     {
+        NotRatedReason.NoCapacity { Lacking: { } lacking } => $"no capacity: {string.Join(". ", lacking.Select(MissingDatumWording.Of))}",
         NotRatedReason.NoCapacity r => $"no capacity: column \"{MembersTable.ColumnOf(r.Capacity)}\" of members.csv is blank",
         NotRatedReason.PartOfLoading r => $"its standard form has a lane load as well, and the truck alone would flatter: rate \"{r.Loading}\" instead",
         NotRatedReason.NotATrainWithRods r => $"rods go slack, and \"{r.Load}\" is more than one train: a lane load, a crowd, tracks, or several vehicles. Over rods only single trains are rated",

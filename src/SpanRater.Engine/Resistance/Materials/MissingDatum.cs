@@ -28,4 +28,59 @@ public abstract record MissingDatum
     /// <summary>The frames of a pony truss are too stiff for Engesser's formula, and the table of the guide is not in the program.</summary>
     /// <param name="EffectiveLengthFactor">K that Engesser's formula would give, below 1.3 [-].</param>
     public sealed record PonyTable(double EffectiveLengthFactor) : MissingDatum;
+
+    /// <summary>The member has no material.</summary>
+    public sealed record NoMaterial() : MissingDatum;
+
+    /// <summary>The holes of parts are not given, so that the net section is not known.</summary>
+    /// <param name="Section">Name of the section.</param>
+    /// <param name="Parts">Names of the parts.</param>
+    public sealed record Holes(string Section, string Parts) : MissingDatum;
+
+    /// <summary>How much of the net section works is not given.</summary>
+    public sealed record ShearLag() : MissingDatum;
+
+    /// <summary>How the ends are fastened is not given, and with it the effective length.</summary>
+    public sealed record Ends() : MissingDatum;
+
+    /// <summary>Where parts lie in the section is not given, and with it its radii of gyration.</summary>
+    /// <param name="Section">Name of the section.</param>
+    /// <param name="Parts">Names of the parts.</param>
+    public sealed record Positions(string Section, string Parts) : MissingDatum;
+
+    /// <summary>How the parts of a section are held together along the member is not given.</summary>
+    /// <param name="Section">Name of the section.</param>
+    public sealed record PartsHeld(string Section) : MissingDatum;
+
+    /// <summary>Nothing says that joints are held out of the plane of the truss, and the unbraced length there is not given.</summary>
+    /// <param name="Joints">Names of the joints.</param>
+    public sealed record HeldSideways(string Joints) : MissingDatum;
+
+    /// <summary>The member is cracked: no number follows from a crack.</summary>
+    /// <param name="Place">Where.</param>
+    public sealed record Cracked(string Place) : MissingDatum;
+
+    /// <summary>The section is nothing that a rule for timber fits: not one solid rectangle.</summary>
+    /// <param name="Section">Name of the section.</param>
+    public sealed record SolidTimber(string Section) : MissingDatum;
+
+    /// <summary>A timber section of metal, or a metal section of timber.</summary>
+    /// <param name="Material">Name of the material.</param>
+    /// <param name="Section">Name of the section.</param>
+    public sealed record MaterialOfSection(string Material, string Section) : MissingDatum;
+
+    /// <summary>A single angle whose legs are too unlike for the rule.</summary>
+    public sealed record LegsTooUnlike() : MissingDatum;
+
+    /// <summary>A bent timber deeper than twice its width, which may buckle sideways: the program has no rule for it.</summary>
+    /// <param name="Section">Name of the section.</param>
+    public sealed record DeepTimber(string Section) : MissingDatum;
+
+    /// <summary>A timber more slender than its rule holds for.</summary>
+    /// <param name="Slenderness">le/d [-].</param>
+    public sealed record TooSlenderTimber(double Slenderness) : MissingDatum;
+
+    /// <summary>The method makes no strengths of its own: capacities are given.</summary>
+    /// <param name="Method">Name of the method.</param>
+    public sealed record StrengthRules(string Method) : MissingDatum;
 }
