@@ -23,7 +23,9 @@ public class UnknownSteelTests
 
     private static readonly Dictionary<string, MaterialKind> Kinds = new()
     {
-        ["structural steel"] = MaterialKind.Steel, ["pins, unknown"] = MaterialKind.Pin, ["wrought iron"] = MaterialKind.WroughtIron,
+        ["structural steel"] = MaterialKind.Steel,
+        ["pins, unknown"] = MaterialKind.Pin,
+        ["wrought iron"] = MaterialKind.WroughtIron,
     };
 
     public static IEnumerable<TheoryDataRow<string, string, string, string, string, string>> Rows() =>
