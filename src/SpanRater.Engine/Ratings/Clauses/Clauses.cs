@@ -7,7 +7,7 @@ public static class Clauses
     public static IReadOnlyList<Clause> All { get; } =
     [
         .. FactorClauses.All, .. ImpactClauses.All, .. LateralClauses.All,
-        .. LiveLoadClauses.All, .. PostingClauses.All, .. DeadLoadClauses.All,
+        .. LiveLoadClauses.All, .. PostingClauses.All, .. DeadLoadClauses.All, .. SectionClauses.All,
     ];
 
     /// <summary>Those whose value the user is asked to look up.</summary>
