@@ -35,7 +35,7 @@ internal static class ObservationFaultWording
             ObservationFault.ToldTwice =>
                 (row["what"].Where, $"part \"{name}\" at {(seen.Place.Length == 0 ? "the whole member" : $"\"{seen.Place}\"")}: line {Count(first!.Where.Line!.Value)} has said this already: keep one row, or write the piece or another place."),
             ObservationFault.HoleTooLarge large =>
-                (row["hole"].Where, $"part \"{name}\": {Count(((Observation.Hole)seen).Count)} of {row["hole"].Text} take all of the wall, {SectionWords.Length(large.Length)}. Check the number and the unit in the heading, or enter the part as gone (what = gone)."),
+                (row["hole"].Where, $"part \"{name}\": {(seen is Observation.Hole { Count: > 1 } several ? $"{Count(several.Count)} holes of {row["hole"].Text} take" : $"a hole of {row["hole"].Text} takes")} all of the wall, {SectionWords.Length(large.Length)}. Check the number and the unit in the heading, or enter the part as gone (what = gone)."),
             ObservationFault.NotTimber not =>
                 (row["what"].Where, $"part \"{name}\" is {SectionWords.WithArticle(not.Kind)}, and only timber decays: enter what remains of a dimension."),
             ObservationFault.TooManySlack slack =>

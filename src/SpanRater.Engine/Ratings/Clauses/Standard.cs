@@ -41,6 +41,9 @@ public sealed record Standard(string Name, string Edition)
     /// <summary>Vibration of floors and footbridges.</summary>
     public static Standard FloorVibrations { get; } = new("AISC Steel Design Guide 11", "(1997)");
 
+    /// <summary>Dimensions and properties of American shapes, without fillets in its angles.</summary>
+    public static Standard SteelManual { get; } = new("AISC ASD Manual", "9th ed. (1989)");
+
     /// <summary>Timber bridges.</summary>
     public static Standard TimberBridges { get; } = new("USDA Timber Bridges", "(1990)");
 
