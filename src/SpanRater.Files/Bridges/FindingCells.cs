@@ -59,6 +59,11 @@ internal static class FindingCells
             findings.Error(row[column].Where, $"{column} has no meaning beside {what}: clear it, or make a row of it.");
         }
 
+        if (what == "slack" && !row["piece"].IsBlank && !row["count"].IsBlank)
+        {
+            findings.Error(row["count"].Where, "piece says which is slack, and count how many where that is not known: clear one of them.");
+        }
+
         Observation? seen = Of(row, what, findings);
         double? doubt = DoubtOf(row, findings);
         int? piece = SectionCells.CountOf(row, "piece", 1, int.MaxValue, findings, blank: null);

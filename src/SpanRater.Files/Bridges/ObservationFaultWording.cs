@@ -41,7 +41,7 @@ internal static class ObservationFaultWording
             ObservationFault.TooManySlack slack =>
                 (row["what"].Where, $"part \"{name}\" has {(slack.Count == 1 ? "one piece" : Count(slack.Count) + " pieces")}, and not all of them can be slack: check count; a member that carries nothing is taken out of members.csv."),
             _ =>
-                (row["what"].Where, $"nothing of section \"{section.Name}\" is left at \"{seen.Place}\": a member that is parted carries nothing. Take it out of members.csv and see whether the truss stands; close the bridge until it is known."),
+                (row["what"].Where, $"nothing of section \"{section.Name}\" is left{(seen.Place.Length == 0 ? "" : $" at \"{seen.Place}\"")}: a member that is parted carries nothing. Take it out of members.csv and see whether the truss stands; close the bridge until it is known."),
         };
     }
 

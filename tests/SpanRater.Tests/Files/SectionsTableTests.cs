@@ -105,6 +105,25 @@ public class SectionsTableTests
         Assert.True(table.Find("lone")!.IsSingleAngle);
     }
 
+    [Fact]
+    public void Read_AFractionUnderAnotherUnit_IsNoNumber()
+    {
+        var findings = new FindingList();
+        SectionsTable.Read("section,shape,width [mm],thickness [in]\na,plate,7/8,1/4\n", "sections.csv", findings);
+        Assert.Equal("sections.csv:2:9: \"7/8\" is not a number.", findings.All[0].ToString());
+    }
+
+    [Fact]
+    public void Check_AFolderWithSectionsAndFindings_TellsTheirFaults()
+    {
+        using var bridge = new CommandLine.BridgeOnDisk();
+        bridge.Write("sections.csv", "section,shape,width [in],thickness [in]\na,plate,12,\n").Write("findings.csv", "member,truss,what\nL0L1,,crack\n");
+        CommandLine.Run run = CommandLine.Run.Of("check", bridge.Folder);
+        Assert.Equal(1, run.Status);
+        Assert.Contains("sections.csv:2:3: part \"plate\" has no thickness: a plate is given by width and thickness where it lies, by depth and thickness where it stands.", run.Error.Split('\n'));
+        Assert.Contains("findings.csv:2:6: on which truss? Write left, right, or both where it was seen on both: what was seen on one is not taken over to the other.", run.Error.Split('\n'));
+    }
+
     // Short rows are filled up, so that no column is missing.
     private static string Filled(string rows) =>
         string.Join('\n', rows.Split('\n').Select(r => r + new string(',', Header.Count(c => c == ',') - r.Count(c => c == ','))));

@@ -103,7 +103,36 @@ public class SectionTests
         Assert.Equal(2, found.Cuts[0].Observations.Count);
     }
 
-    // The web's lower half of thickness goes from one side: 10 × 0.5, its middle 0.25 to the other side.
+    // Two bars of 4, one wasted to 3: which is slack is not known, so the sound one.
+    [Fact]
+    public void Create_SlackWithoutSayingWhich_LeavesTheLeast()
+    {
+        MemberSection pair = SectionsByHand.Section(SectionsByHand.Part("bars", Eyebar, null, null));
+        Observation thin = new Observation.Remaining(ShapeDimension.Thickness, 0.75) { Place = "L1", Piece = 1 };
+        Assert.Equal(3, SectionsByHand.Found(pair, new Observation.Slack(1), thin).Cuts[0].AsRead.Area);
+        Assert.Equal(4, SectionsByHand.Found(pair, new Observation.Slack(1) { Piece = 1 }, thin).Cuts[0].AsRead.Area);
+    }
+
+    [Fact]
+    public void Create_OneBarGoneAndOneSlack_LeavesNothing()
+    {
+        MemberSection pair = SectionsByHand.Section(SectionsByHand.Part("bars", Eyebar, null, null));
+        Observation gone = new Observation.Gone { Place = "L1", Piece = 1 };
+        Assert.Equal([new ObservationFault.NothingLeft(1)], FoundSection.Create(pair, [new Observation.Slack(1), gone]).Faults);
+        Assert.Equal(4, SectionsByHand.Found(pair, new Observation.Slack(1) { Piece = 1 }, gone).Cuts[0].AsRead.Area);
+    }
+
+    [Fact]
+    public void Create_DecayOfTheSameFaceTwice_IsToldTwice()
+    {
+        MemberSection post = SectionsByHand.Section(SectionsByHand.Part("post", SectionsByHand.Shape(ShapeKind.Timber, (ShapeDimension.Width, 8), (ShapeDimension.Depth, 10)), (PiecePlacement?)null));
+        Observation Of(SectionFace? face) => new Observation.Decay(1, face) { Place = "foot" };
+        Assert.Equal([new ObservationFault.ToldTwice(1, 0)], FoundSection.Create(post, [Of(SectionFace.Left), Of(SectionFace.Left)]).Faults);
+        Assert.Equal([new ObservationFault.ToldTwice(1, 0)], FoundSection.Create(post, [Of(null), Of(SectionFace.Top)]).Faults);
+        Assert.Equal(60, SectionsByHand.Found(post, Of(SectionFace.Left), Of(SectionFace.Right)).Cuts[0].AsRead.Area, 1e-12);
+    }
+
+    // Half of the web's thickness goes from one side: 10 × 0.5, its middle 0.25 to the other side.
     [Fact]
     public void Create_LossOnOneFace_MovesTheCentroidAway()
     {

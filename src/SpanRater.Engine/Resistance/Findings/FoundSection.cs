@@ -58,7 +58,7 @@ public sealed class FoundSection
         var faults = new List<ObservationFault>();
         int[] whole = [.. Positions(observations, o => o is Observation.Slack)];
         var allAlong = new Wasting(asBuilt, observations, withDoubt: false);
-        allAlong.Apply(whole, faults);
+        allAlong.Apply([], whole, faults);
 
         // Told of the member, a crack or pack rust may name a part; it has to be there.
         foreach (int i in Positions(observations, o => o is Observation.Crack or Observation.PackRust && o.Part.Length > 0))
@@ -69,23 +69,21 @@ public sealed class FoundSection
         var cuts = new List<FoundCut>();
         foreach (string place in observations.Where(o => o.IsAtACut).Select(o => o.Place).Distinct())
         {
-            int[] here = [.. whole, .. Positions(observations, o => o.IsAtACut && o.Place == place)];
+            int[] here = [.. Positions(observations, o => o.IsAtACut && o.Place == place)];
             var asRead = new Wasting(asBuilt, observations, withDoubt: false);
             var least = new Wasting(asBuilt, observations, withDoubt: true);
             int before = faults.Count;
-
-            // What is slack was held against the section above.
-            asRead.Apply(here, faults, tellFrom: whole.Length);
+            asRead.Apply(here, whole, faults);
             if (faults.Count == before)
             {
-                least.Apply(here, faults, tellFrom: whole.Length);
+                least.Apply(here, whole, faults);
             }
 
             if (faults.Count == before)
             {
                 MemberSection read = asRead.Section;
                 cuts.Add(new FoundCut(
-                    place, [.. here.Select(i => observations[i])], read, least.Section,
+                    place, [.. here.Concat(whole).Order().Select(i => observations[i])], read, least.Section,
                     read.Properties?.X - asBuilt.Properties?.X, read.Properties?.Y - asBuilt.Properties?.Y));
             }
         }

@@ -12,19 +12,25 @@ internal sealed class Wasting(MemberSection asBuilt, IReadOnlyList<Observation> 
     public MemberSection Section => new(
         asBuilt.Name, [.. asBuilt.Parts.Select(p => p with { Pieces = [.. p.Pieces.Select((_, i) => pieces[(p.Name, i)])] })]);
 
-    /// <summary>Applies the observations at some positions; faults of the first few may have been told before.</summary>
-    public void Apply(IReadOnlyList<int> positions, List<ObservationFault> found, int tellFrom = 0)
+    /// <summary>Applies what was seen at a cut, then what is slack; faults of the latter are told elsewhere, unless nothing is left.</summary>
+    public void Apply(IReadOnlyList<int> atCut, IReadOnlyList<int> slack, List<ObservationFault> found)
     {
-        for (int i = 0; i < positions.Count; i++)
+        int before = found.Count;
+        faults = found;
+        foreach (int index in atCut)
         {
-            faults = i < tellFrom ? [] : found;
-            int before = faults.Count;
-            Apply(positions[i], observations[positions[i]]);
-            if (faults.Count == before && !pieces.Values.Any(p => p.Carries))
-            {
-                faults.Add(new ObservationFault.NothingLeft(positions[i]));
-                return;
-            }
+            Apply(index, observations[index]);
+        }
+
+        faults = atCut.Count > 0 ? [] : found;
+        foreach (int index in slack)
+        {
+            Apply(index, observations[index]);
+        }
+
+        if (found.Count == before && !pieces.Values.Any(p => p.Carries))
+        {
+            found.Add(new ObservationFault.NothingLeft(atCut.Count > 0 ? atCut[^1] : slack[^1]));
         }
     }
 
@@ -76,14 +82,15 @@ internal sealed class Wasting(MemberSection asBuilt, IReadOnlyList<Observation> 
 
     private void Loosen(int index, SectionPart part, Observation.Slack slack)
     {
-        int[] carrying = [.. Enumerable.Range(0, part.Pieces.Count).Where(i => pieces[(part.Name, i)].Carries)];
-        int[] which = slack.Piece is { } one ? [one - 1] : [.. carrying.Take(slack.Count)];
-        if (slack.Count >= part.Pieces.Count || slack.Count > carrying.Length)
+        if (slack.Count >= part.Pieces.Count)
         {
             faults.Add(new ObservationFault.TooManySlack(index, part.Pieces.Count));
             return;
         }
 
+        // Where it is not said which, those that would carry most: the least is left.
+        int[] which = slack.Piece is { } one ? [one - 1]
+            : [.. Enumerable.Range(0, part.Pieces.Count).Where(i => pieces[(part.Name, i)].Carries).OrderByDescending(i => pieces[(part.Name, i)].Shape.Area).Take(slack.Count)];
         foreach (int piece in which)
         {
             if (Claim(index, (part.Name, piece), null))
@@ -222,7 +229,8 @@ internal sealed class Wasting(MemberSection asBuilt, IReadOnlyList<Observation> 
             }
 
             // Decay of two faces adds; with a remaining dimension it would count twice.
-            if (told.TryGetValue((key.Part, key.Piece, measure), out int first) && observations[first] is not Observation.Decay { Face: not null })
+            if (told.TryGetValue((key.Part, key.Piece, measure), out int first)
+                && !(observations[first] is Observation.Decay { Face: { } other } && decay.Face is { } here && other != here))
             {
                 faults.Add(new ObservationFault.ToldTwice(index, first));
                 return null;
