@@ -64,7 +64,7 @@ public class FindingsTableTests
     [InlineData("L0U1,west,mid,cover,,decay,,,,,,1", "2:22: part \"cover\" is a plate, and only timber decays: enter what remains of a dimension.")]
     [InlineData("F1,west,foot,,,decay,,,,,,4", "2:27: part \"sill\": nothing is left of it. Enter the part as gone (what = gone), so that the way of the force is looked at again.")]
     [InlineData("L1L2,west,,,,slack,,,,,2", "2:14: part \"bars\" has 2 pieces, and not all of them can be slack: check count; a member that carries nothing is taken out of members.csv.")]
-    [InlineData("L1L2,west,,,1,slack,,,,,1", "2:21: piece says which is slack, and count how many where that is not known: clear one of them.")]
+    [InlineData("L1L2,west,,,1,slack,,,,,1", "2:25: piece says which is slack, and count how many where that is not known: clear one of them.")]
     [InlineData("L1L2,west,mid,,,gone", "2:17: nothing of section \"bars\" is left at \"mid\": a member that is parted carries nothing. Take it out of members.csv and see whether the truss stands; close the bridge until it is known.")]
     [InlineData("L0U2,west,,,,crack", "2:1: finding on member \"L0U2\", which members.csv does not have. Did you mean \"L0U1\"?")]
     [InlineData("X1,west,mid,,,gone", "2:1: member \"X1\" has no section that this could be taken off: name its section in members.csv, and write its parts in sections.csv.")]
