@@ -8,7 +8,7 @@ public class PonyChordProperties
 {
     private const int ElementsPerPanel = 4;
 
-    // Long chords, springs at every panel point, ends held: the formula spreads the springs evenly, and is up to 1 % too high for it.
+    // Long chords, springs at every panel point, ends held: the formula spreads the springs evenly, and is up to 2 % too high for it.
     [Fact]
     public void EngesserForce_OfALongChord_IsThatOfABarOnSprings() =>
         SeededCases.Check(Gen.Select(Gen.Double[1.3, 2.5], Gen.Int[10, 16]), 25, c =>
@@ -16,7 +16,7 @@ public class PonyChordProperties
             PonyChord chord = Chord(c.Item1);
             double onSprings = CriticalForce(chord, c.Item2);
             Assert.Equal(c.Item1, chord.EffectiveLengthFactor, 1e-9);
-            Assert.InRange(onSprings / chord.EngesserForce, 0.989, 1.12);
+            Assert.InRange(onSprings / chord.EngesserForce, 0.98, 1.12);
         });
 
     [Fact]
@@ -24,7 +24,7 @@ public class PonyChordProperties
         SeededCases.Check(Gen.Select(Gen.Double[0.5, 2.5], Gen.Int[4, 14]), 25, c =>
         {
             PonyChord chord = Chord(c.Item1);
-            Assert.True(CriticalForce(chord, c.Item2) > 0.989 * chord.LeastElasticForce);
+            Assert.True(CriticalForce(chord, c.Item2) > 0.98 * chord.LeastElasticForce);
         });
 
     [Fact]

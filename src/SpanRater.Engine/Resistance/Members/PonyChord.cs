@@ -66,7 +66,7 @@ public sealed record PonyChord(double Modulus, double Inertia, double PanelLengt
     public MissingDatum? Missing => EffectiveLengthFactor >= LeastFactor ? null : new MissingDatum.PonyTable(EffectiveLengthFactor);
 
     /// <summary>
-    /// A force that the chord reaches in any case, within the 1 % by which springs at single points are softer than springs spread evenly [N]: Engesser's where it
+    /// A force that the chord reaches in any case, within the 2 % by which springs at single points are softer than springs spread evenly [N]: Engesser's where it
     /// holds, else the one for K = 1.3, since a stiffer frame never lowers the critical force.
     /// </summary>
     public double LeastElasticForce => Math.Min(EngesserForce, PanelForce / (LeastFactor * LeastFactor));
