@@ -63,6 +63,8 @@ public static class CommandLineProgram
         root.Add(ShareCommand.Make(surroundings));
         root.Add(PostCommand.Make(surroundings));
         root.Add(MethodsCommand.Make(surroundings));
+        root.Add(MeasureCommand.Make(surroundings));
+        root.Add(LimitsCommand.Make(surroundings));
         root.Add(DeflectCommand.Make(surroundings));
         root.Add(FrequencyCommand.Make(surroundings));
         root.Add(VehiclesCommand.Make(surroundings));

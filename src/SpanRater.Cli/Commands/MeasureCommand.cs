@@ -1,0 +1,23 @@
+using System.CommandLine;
+using SpanRater.Files;
+
+namespace SpanRater.Cli.Commands;
+
+/// <summary><c>measure BRIDGE</c>: which reading to take again first, what doubts leave of the factors, and what must remain.</summary>
+internal static class MeasureCommand
+{
+    public static Command Make(Surroundings surroundings)
+    {
+        var command = new BridgeCommand(surroundings, "measure", "What to measure next: the reading whose doubt costs most, factors with their doubts, and what must remain for a factor of 1. " + Words.Caution, draws: false, showsEveryTruss: true);
+        Option<string?> member = command.MemberOption("Show one member alone, with every dimension of it.");
+        return command.With([member], pageTellsWarnings: false, (parsed, reading, units, answer) =>
+        {
+            Bridge bridge = reading.Bridge!;
+            RatingMethod method = RateCommand.MethodOf(reading);
+            int? only = parsed.GetValue(member) is { } name ? BridgeInput.FindMember(bridge.Truss, name) : null;
+            return MemberRater.Rate(bridge, method, reading.VehiclesAsked).TryGet(out BridgeRating? rating, out Refusal? refusal)
+                ? answer.Deliver(InputWarnings.On(MeasurePage.Of(MeasureFirst.Of(rating), only, units), reading.Findings), units)
+                : answer.Deliver(InputWarnings.On(RatingPage.Refused(bridge, method, refusal), reading.Findings), units);
+        });
+    }
+}
