@@ -67,7 +67,7 @@ internal static class SectionCells
         }
 
         // Every cell is read, so that all that is wrong is told in one go.
-        int before = findings.All.Count;
+        int before = Errors(findings);
         var given = new Dictionary<ShapeDimension, double>();
         foreach (ShapeDimension dimension in SectionWords.Columns)
         {
@@ -84,7 +84,7 @@ internal static class SectionCells
             findings.Error(row["root area"].Where, $"part \"{name}\" has root and root area: clear one of them.");
         }
 
-        if (findings.All.Skip(before).Any(f => f.Severity == FindingSeverity.Error))
+        if (Errors(findings) > before)
         {
             return null;
         }
@@ -107,6 +107,8 @@ internal static class SectionCells
 
         return given.Count > 0 ? null : published.Shape;
     }
+
+    private static int Errors(FindingList findings) => findings.All.Count(f => f.Severity == FindingSeverity.Error);
 
     private static TableCell CellOf(TableRow row, ShapeDimension dimension) =>
         row[dimension == ShapeDimension.Root && row["root"].IsBlank ? "root area" : SectionWords.Of(dimension)];
