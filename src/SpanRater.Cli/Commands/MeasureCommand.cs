@@ -10,12 +10,15 @@ internal static class MeasureCommand
     {
         var command = new BridgeCommand(surroundings, "measure", "What to measure next: the reading whose doubt costs most, factors with their doubts, and what must remain for a factor of 1. " + Words.Caution, draws: false, showsEveryTruss: true);
         Option<string?> member = command.MemberOption("Show one member alone, with every dimension of it.");
-        return command.With([member], pageTellsWarnings: false, (parsed, reading, units, answer) =>
+        var vehicle = new Option<string?>("--vehicle") { Description = "Look at one vehicle alone, asked for in bridge.toml or not. Unset: the lowest of all that are.", HelpName = "NAME" };
+        vehicle.CompletionSources.Add(context => NamesToComplete.Vehicles(context.ParseResult.GetValue(command.Bridge)));
+        return command.With([member, vehicle], pageTellsWarnings: false, (parsed, reading, units, answer) =>
         {
             Bridge bridge = reading.Bridge!;
             RatingMethod method = RateCommand.MethodOf(reading);
             int? only = parsed.GetValue(member) is { } name ? BridgeInput.FindMember(bridge.Truss, name) : null;
-            return MemberRater.Rate(bridge, method, reading.VehiclesAsked).TryGet(out BridgeRating? rating, out Refusal? refusal)
+            IReadOnlyList<LiveLoad> vehicles = parsed.GetValue(vehicle) is { } one ? [BridgeInput.Find(reading.Catalogue, one, "--vehicle")] : reading.VehiclesAsked;
+            return MemberRater.Rate(bridge, method, vehicles).TryGet(out BridgeRating? rating, out Refusal? refusal)
                 ? answer.Deliver(InputWarnings.On(MeasurePage.Of(MeasureFirst.Of(rating), only, units), reading.Findings), units)
                 : answer.Deliver(InputWarnings.On(RatingPage.Refused(bridge, method, refusal), reading.Findings), units);
         });

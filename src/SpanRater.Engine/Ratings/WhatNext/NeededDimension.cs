@@ -12,9 +12,9 @@ namespace SpanRater;
 public sealed record NeededDimension(RatingRow Row, string Part, ShapeDimension Dimension, double AsBuilt, double? Read, double? Needed)
 {
     /// <summary>A need up to this part of as built is told as nothing: other dimensions carry the member [-].</summary>
-    public const double Nothing = 1e-3;
+    public const double Nothing = 0.02;
 
-    private const double Most = 3;
+    private const double Most = 3, Step = 1.05;
 
     /// <summary>Whether more is needed than was ever there.</summary>
     public bool IsThickerThanBuilt => Needed is not { } needed || needed > AsBuilt * (1 + 1e-9);
@@ -28,7 +28,7 @@ public sealed record NeededDimension(RatingRow Row, string Part, ShapeDimension 
         foreach (SectionPart part in row.Make.Section.AsBuilt.Parts)
         {
             SectionShape shape = part.Pieces[0].Shape;
-            foreach (ShapeDimension dimension in shape.Kind.Needed.Where(d => shape.Kind.CanBeLost.Contains(d) && shape.AsBuilt(d) is not null))
+            foreach (ShapeDimension dimension in shape.Kind.Needed.Concat(shape.Kind.Optional).Where(d => IsCallipered(shape.Kind, d) && shape.Kind.CanBeLost.Contains(d) && shape.AsBuilt(d) is not null))
             {
                 double built = shape.AsBuilt(dimension)!.Value;
                 double[] read = [.. row.Make.Section.Observations.OfType<Observation.Remaining>().Where(o => IsOf(o, row.Make, part, dimension)).Select(o => o.Value)];
@@ -37,26 +37,42 @@ public sealed record NeededDimension(RatingRow Row, string Part, ShapeDimension 
         }
     }
 
+    // Of rolled shapes it is the walls that rust and that a calliper is put on; legs and flanges do not grow shorter.
+    private static bool IsCallipered(ShapeKind kind, ShapeDimension dimension) =>
+        dimension is ShapeDimension.Thickness or ShapeDimension.Web or ShapeDimension.Flange or ShapeDimension.Root or ShapeDimension.HeadWidth
+        || !(kind.Needed.Contains(ShapeDimension.Web) || kind == ShapeKind.Angle || kind == ShapeKind.Pipe);
+
     private static double? Find(RowCase row, SectionPart part, ShapeDimension dimension, double built)
     {
-        double Excess(double value) => Math.Min(row.FactorOf(With(row.Make, part, dimension, value, built)), 10) - 1;
+        double Excess(double value) => With(row.Make, part, dimension, value, built) is { } make ? Math.Min(row.FactorOf(make), 10) - 1 : -1;
         double least = built * Nothing;
         if (Excess(built) >= 0)
         {
             return Excess(least) >= 0 ? least : Brent.FindRoot(Excess, least, built, built * 1e-9);
         }
 
-        return Excess(built * Most) < 0 ? null : Brent.FindRoot(Excess, built, built * Most, built * 1e-9);
+        // In steps, since a dimension grows no farther than the others of its shape allow.
+        double enough = built;
+        while (Excess(enough) < 0)
+        {
+            enough *= Step;
+            if (enough > built * Most || With(row.Make, part, dimension, enough, built) is null)
+            {
+                return null;
+            }
+        }
+
+        return Brent.FindRoot(Excess, enough / Step, enough, built * 1e-9);
     }
 
     // Up to as built as loss on both faces at the worst cut; beyond it as a part that was built larger.
-    private static MemberMake With(MemberMake make, SectionPart part, ShapeDimension dimension, double value, double built)
+    private static MemberMake? With(MemberMake make, SectionPart part, ShapeDimension dimension, double value, double built)
     {
         Observation[] others = [.. make.Section.Observations.Where(o => o is not Observation.Remaining r || !IsOf(r, make, part, dimension))];
         FoundSection? section = value <= built
             ? AtEveryCut(make, others, part, dimension, value)
             : Larger(make.Section.AsBuilt, part, dimension, value) is { } larger ? FoundSection.Create(larger, others).Section : null;
-        return section is null ? make : make with { Section = section };
+        return section is null ? null : make with { Section = section };
     }
 
     private static FoundSection? AtEveryCut(MemberMake make, Observation[] others, SectionPart part, ShapeDimension dimension, double value)

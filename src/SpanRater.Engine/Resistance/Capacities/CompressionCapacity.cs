@@ -3,6 +3,9 @@ namespace SpanRater;
 /// <summary>Metal members in compression.</summary>
 internal static class CompressionCapacity
 {
+    /// <summary>No wall is thinner: what is left of a wasted leg may come out as nothing by round-off [m].</summary>
+    private const double LeastRadius = 1e-6;
+
     public static IReadOnlyList<ModeAtCut> Modes(MemberMake make, MetalMaterial metal, StrengthRules rules, List<MissingDatum> missing)
     {
         missing.AddRange(new[] { metal.MissingYield, metal.MissingModulus }.OfType<MissingDatum>());
@@ -129,7 +132,7 @@ internal static class CompressionCapacity
 
     private static BucklingAxis Bound(Binding binding, double area, double modulus, BucklingAxis axis, SectionProperties[] legs, bool isOutOfPlane)
     {
-        double legRadius = legs.Min(l => l.LeastRadius);
+        double legRadius = Math.Max(LeastRadius, legs.Min(l => l.LeastRadius));
         switch (binding)
         {
             case Binding.Stitched stitched:

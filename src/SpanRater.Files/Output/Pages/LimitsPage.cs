@@ -19,7 +19,7 @@ public static class LimitsPage
     {
         ArgumentNullException.ThrowIfNull(limits);
         ArgumentNullException.ThrowIfNull(units);
-        string[] headlines = [.. limits.Loads.Where(IsGeneral).Select(l => Headline(l, units))];
+        string[] headlines = [.. limits.Loads.Where(IsGeneral).Select(l => Headline(l, units)).Distinct()];
         string axle = $"A single axle is rated as class {VehicleClassNames.Name(limits.Loads.First(l => l.Load.Name == LargestLoads.AxleName).Load.Class)}, wheels 6 ft apart, alone on the bridge; a crowd stands where it is worst. With factors, impact and share as in rate. Two axles or two vehicles at once are another load.";
         string[] stamps = [.. limits.Rating.Stamps.Select(s => RatingWording.Of(s, units))];
         return new ResultPage(
@@ -53,7 +53,7 @@ public static class LimitsPage
         (string what, double? value, Quantity quantity) = Axle(load) is { } axle ? ("single axle", axle, Quantity.Force) : ("crowd", Pressure(load), Quantity.Pressure);
         if (value is not { } limit)
         {
-            return $"No largest {(load.Load.Name == LargestLoads.AxleName ? "single axle" : "crowd")} is given at {load.Level} level: {(load.Reason is { } reason ? RatingWording.Of(reason, units) : "nothing is rated")}.";
+            return $"No largest {(load.Load.Name == LargestLoads.AxleName ? "single axle" : "crowd")} is given: {(load.Reason is { } reason ? RatingWording.Of(reason, units) : "nothing is rated")}.";
         }
 
         double shown = Math.Floor(Math.Round(units.From(quantity, limit) * 10, 6)) / 10;

@@ -79,7 +79,7 @@ public static class MeasurePage
             return $"Measure first: {Where(first)}, read as {Length(first.Reading.Value, units)} ± {Length(first.Reading.Doubt, units)}. If it is off by that, the factor of {Member(first.Row)} falls from {Words.Factor(first.Row.Factor)} to {Words.Factor(first.AtWorst)}.";
         }
 
-        return unmeasured.FirstOrDefault() is { } bare ? $"Measure first: {Member(bare)}, on which nothing was measured. {Lowest(bare)}."
+        return unmeasured.FirstOrDefault() is { } bare ? $"Measure first: {Member(bare)}, on which nothing was measured; its factor is {Words.Factor(bare.Factor)} in {Words.Of(bare.Sense)} under {RatingWording.Under(bare)} at {bare.Level.Name} level."
             : readings.Length > 0 ? "No doubt of a reading costs any factor."
             : "No member is rated from its section, so that no reading counts: write sections.csv and findings.csv.";
     }
