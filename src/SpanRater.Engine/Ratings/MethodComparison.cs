@@ -23,13 +23,10 @@ public sealed class MethodComparison
     /// <summary>What each method comes to at each of its levels, by vehicle in the order asked.</summary>
     public IReadOnlyList<MethodResult> Results { get; }
 
-    /// <summary>Capacities that a method asks for and members lack, by method and capacity.</summary>
+    /// <summary>Rows that have no capacity by a method, in the order of the members.</summary>
     /// <param name="method">The method.</param>
-    public IEnumerable<(GivenCapacity Capacity, IReadOnlyList<Member> Members)> Missing(RatingMethod method) =>
-        Results.Where(r => r.Method == method).SelectMany(r => r.Unrated)
-            .GroupBy(r => ((NotRatedReason.NoCapacity)r.Reason!).Capacity)
-            .OrderBy(g => g.Key)
-            .Select(g => (g.Key, (IReadOnlyList<Member>)[.. g.OrderBy(r => r.MemberIndex).Select(r => r.Member).Distinct()]));
+    public IEnumerable<RatingRow> Missing(RatingMethod method) =>
+        Results.Where(r => r.Method == method).SelectMany(r => r.Unrated).OrderBy(r => method.CapacityFor(r.Sense, r.Level)).ThenBy(r => r.MemberIndex);
 
     /// <summary>Rates the bridge by every method.</summary>
     /// <param name="bridge">The bridge; it must have the dead load case DC.</param>

@@ -113,11 +113,9 @@ public static class MethodsPage
     {
         foreach (BridgeRating rating in comparison.Ratings)
         {
-            foreach ((GivenCapacity capacity, IReadOnlyList<Member> members) in comparison.Missing(rating.Method))
+            foreach ((string reason, string[] members) in Missing(comparison, rating.Method, blank: true).Concat(Missing(comparison, rating.Method, blank: false)))
             {
-                yield return members.Count == comparison.Bridge.Truss.Members.Count
-                    ? $"{rating.Method.Name}: column \"{RatingWording.ColumnOf(capacity)}\" of members.csv is blank for every member"
-                    : $"{rating.Method.Name}: column \"{RatingWording.ColumnOf(capacity)}\" of members.csv is blank for {string.Join(", ", members.Select(m => m.Name))}";
+                yield return $"{rating.Method.Name}: {reason} for {(members.Length == comparison.Bridge.Truss.Members.Count ? "every member" : string.Join(", ", members))}";
             }
         }
 
@@ -127,6 +125,12 @@ public static class MethodsPage
         }
     }
 
+    // Blank columns, or what the makes of members lack, each with its members.
+    private static IEnumerable<(string Reason, string[] Members)> Missing(MethodComparison comparison, RatingMethod method, bool blank) =>
+        comparison.Missing(method).Select(r => (r.Member, Reason: (NotRatedReason.NoCapacity)r.Reason!)).Where(r => r.Reason.Lacking is null == blank)
+            .GroupBy(r => blank ? $"column \"{RatingWording.ColumnOf(r.Reason.Capacity)}\" of members.csv is blank" : string.Join(". ", r.Reason.Lacking!.Select(MissingDatumWording.Of)))
+            .Select(g => (g.Key, g.Select(r => r.Member.Name).Distinct().ToArray()));
+
     private static IEnumerable<string> Notes(MethodComparison comparison)
     {
         if (comparison.Results.Any(r => r.IsAtMost))
@@ -134,7 +138,12 @@ public static class MethodsPage
             yield return "At most: a member that the vehicle loads has no capacity for the method, so that the factor is no more than what is given and may be less.";
         }
 
-        yield return $"LRFR and LFR take the two factored columns (\"{RatingWording.ColumnOf(GivenCapacity.Tension)}\", \"{RatingWording.ColumnOf(GivenCapacity.Compression)}\"), ASR the four allowable ones. "
+        if (comparison.Ratings.Any(r => r.Rows.Any(row => row.Resistance is not null)))
+        {
+            yield return "Where members have sections, each method makes their strength by its own rules, from the same sections, materials and findings.";
+        }
+
+        yield return $"Where capacities are given, LRFR and LFR take the two factored columns (\"{RatingWording.ColumnOf(GivenCapacity.Tension)}\", \"{RatingWording.ColumnOf(GivenCapacity.Compression)}\"), ASR the four allowable ones. "
             + "They are taken as they stand: whether one factored capacity serves LRFR and LFR alike, with the resistance factors of both in it, is for the one who gave it to say, and nothing here has checked it.";
         yield return "Inventory is a load that may use the bridge for an indefinite time, operating the most that it may be let carry, and a legal, emergency or permit level is one factor for one class: a factor of one level is not to be held against a factor of another.";
     }
@@ -184,11 +193,21 @@ public static class MethodsPage
             json.WriteString("capacities", rating.Method.GivenCapacityMeaning == CapacityMeaning.AllowableForce ? "allowable" : "factored");
             json.WriteNames("assumptions", rating.Stamps.Select(s => RatingWording.Of(s, DisplayUnits.Si)));
             json.WriteStartArray("blankCapacities");
-            foreach ((GivenCapacity capacity, IReadOnlyList<Member> members) in comparison.Missing(rating.Method))
+            foreach ((string column, string[] members) in Missing(comparison, rating.Method, blank: true))
             {
                 json.WriteStartObject();
-                json.WriteString("column", RatingWording.ColumnOf(capacity));
-                json.WriteNames("members", members.Select(m => m.Name));
+                json.WriteString("column", column.Split('"')[1]);
+                json.WriteNames("members", members);
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
+            json.WriteStartArray("lacking");
+            foreach ((string reason, string[] members) in Missing(comparison, rating.Method, blank: false))
+            {
+                json.WriteStartObject();
+                json.WriteString("reason", reason);
+                json.WriteNames("members", members);
                 json.WriteEndObject();
             }
 
