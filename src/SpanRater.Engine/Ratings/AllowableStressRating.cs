@@ -26,6 +26,7 @@ internal sealed class AllowableStressRating : RatingMethod
         AllowableLevel allowable = level.Governance == Governance.Inventory ? AllowableLevel.Inventory : AllowableLevel.Operating;
         return new StrengthRules
         {
+            Method = Name,
             Tension = TensionRule.Allowable(allowable),
             Combined = CombinedRule.Allowable(allowable),
             Column = strength => ColumnCurve.Allowable(strength, allowable),

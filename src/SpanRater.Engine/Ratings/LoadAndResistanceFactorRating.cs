@@ -69,6 +69,7 @@ internal sealed class LoadAndResistanceFactorRating : RatingMethod
         ArgumentNullException.ThrowIfNull(level);
         return new StrengthRules
         {
+            Method = Name,
             Tension = TensionRule.LoadAndResistance,
             Combined = CombinedRule.LoadAndResistance,
             Column = _ => ColumnCurve.LoadAndResistance,

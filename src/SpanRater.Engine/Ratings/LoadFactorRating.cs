@@ -22,6 +22,7 @@ internal sealed class LoadFactorRating : RatingMethod
 
     public override StrengthRules StrengthsAt(RatingLevel level) => new()
     {
+        Method = Name,
         Tension = TensionRule.LoadFactor,
         Combined = CombinedRule.LoadFactor,
         Column = _ => ColumnCurve.LoadFactor,

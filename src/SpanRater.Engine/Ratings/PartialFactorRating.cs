@@ -70,6 +70,16 @@ public sealed class PartialFactorRating : RatingMethod
     public override NotRatedReason WithoutLiveFactor(VehicleClass vehicleClass) => new NotRatedReason.NoPartialFactor(vehicleClass);
 
     /// <inheritdoc/>
+    public override StrengthRules? StrengthsAt(RatingLevel level) => Factors.Resistance is not { } resistance ? null : new StrengthRules
+    {
+        Method = Name,
+        Tension = TensionRule.Partial(resistance),
+        Combined = CombinedRule.Partial(resistance),
+        Column = _ => ColumnCurve.Partial(resistance),
+        OwnWeightFactor = DeadFactors.Components,
+    };
+
+    /// <inheritdoc/>
     public override GivenCapacity CapacityFor(Sense sense, RatingLevel level) =>
         sense == Sense.Tension ? GivenCapacity.Tension : GivenCapacity.Compression;
 }

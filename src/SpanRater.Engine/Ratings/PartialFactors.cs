@@ -11,6 +11,9 @@ namespace SpanRater;
 /// <param name="Crowd">Factor on crowds and on service vehicles, which take no dynamic allowance [-]; null where none is given.</param>
 public sealed record PartialFactors(string Basis, string Source, string Level, DeadFactors Dead, TrafficFactors? Traffic, double? Crowd)
 {
+    /// <summary>Factors on the resistance of members with sections; null where none are given, so that capacities are.</summary>
+    public PartialResistance? Resistance { get; init; }
+
     /// <summary>Whether a class of live load takes the factor on crowds and service vehicles; every other class is traffic.</summary>
     /// <param name="vehicleClass">The class.</param>
     public static bool IsCrowd(VehicleClass vehicleClass) => vehicleClass is VehicleClass.Crowd or VehicleClass.Maintenance;
@@ -19,6 +22,13 @@ public sealed record PartialFactors(string Basis, string Source, string Level, D
     /// <param name="vehicleClass">The class.</param>
     public double? FactorOf(VehicleClass vehicleClass) => IsCrowd(vehicleClass) ? Crowd : Traffic?.Factor;
 }
+
+/// <summary>Factors on the resistance of metal members.</summary>
+/// <param name="CrossSection">γM0, on the yield of cross-sections [-].</param>
+/// <param name="Instability">γM1, on members that buckle [-].</param>
+/// <param name="Rupture">γM2, on the rupture of net sections [-].</param>
+/// <param name="Curve">Buckling curve of every member.</param>
+public sealed record PartialResistance(double CrossSection, double Instability, double Rupture, BucklingCurve Curve);
 
 /// <summary>Factors of traffic.</summary>
 /// <param name="Factor">Factor on the live load [-].</param>

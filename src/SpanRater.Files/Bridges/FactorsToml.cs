@@ -24,11 +24,17 @@ internal static class FactorsToml
 
         [crowd]                   # crowds and service vehicles; leave out where neither is rated
         factor = …
+
+        [resistance]              # members of metal with sections; leave out where capacities are given
+        gamma_m0 = …
+        gamma_m1 = …
+        gamma_m2 = …
+        buckling_curve = "…"      # a0, a, b, c or d, for every member
         """;
 
-    private const string Dead = "components", Wearing = "wearing_surface", Traffic = "traffic", Crowd = "crowd";
+    private const string Dead = "components", Wearing = "wearing_surface", Traffic = "traffic", Crowd = "crowd", Resistance = "resistance";
 
-    private static readonly string[] TableNames = [Dead, Wearing, Traffic, Crowd];
+    private static readonly string[] TableNames = [Dead, Wearing, Traffic, Crowd, Resistance];
 
     /// <summary>The form for a message: indented under it, or inside a sentence.</summary>
     public static string FormIndented => string.Concat(Form.ReplaceLineEndings("\n").Split('\n').Select(line => line.Length == 0 ? "\n" : $"\n    {line}"));
@@ -66,9 +72,10 @@ internal static class FactorsToml
 
         TrafficFactors? traffic = trafficTable is null ? null : TrafficOf(trafficTable, findings);
         double? crowd = crowdTable is null ? null : CrowdOf(crowdTable, findings);
+        PartialResistance? resistance = toml.Find(Resistance, findings) is { } resistanceTable ? ResistanceOf(resistanceTable, findings) : null;
         return !findings.HasErrors && components is { } dc && wearing is { } dw
             ? new PartialFactorRating(new PartialFactors(
-                basis!, source!, level!, new DeadFactors(dc.Adding, dw.Adding, dc.Relieving, dw.Relieving), traffic, crowd))
+                basis!, source!, level!, new DeadFactors(dc.Adding, dw.Adding, dc.Relieving, dw.Relieving), traffic, crowd) { Resistance = resistance })
             : null;
     }
 
@@ -120,11 +127,26 @@ internal static class FactorsToml
         return factor;
     }
 
+    private static PartialResistance? ResistanceOf(TomlSection section, FindingList findings)
+    {
+        AskFor(section, ["gamma_m0", "gamma_m1", "gamma_m2", "buckling_curve"], findings);
+        double? Gamma(string key) => section.Number(key, 0.8, 3, "write the partial factor on resistance, from 0.8 to 3.");
+        double? crossSection = Gamma("gamma_m0"), instability = Gamma("gamma_m1"), rupture = Gamma("gamma_m2");
+        BucklingCurve? curve = null;
+        if (section.Text("buckling_curve") is { } name && (curve = BucklingCurve.Find(name)) is null)
+        {
+            findings.Error(section.PlaceOf("buckling_curve"), $"buckling_curve = \"{name}\": write {string.Join(", ", BucklingCurve.All.Select(c => c.Name))}.");
+        }
+
+        section.SayWhatIsUnknown();
+        return crossSection is { } m0 && instability is { } m1 && rupture is { } m2 && curve is not null ? new PartialResistance(m0, m1, m2, curve) : null;
+    }
+
     private static void AskFor(TomlSection section, string[] keys, FindingList findings)
     {
         foreach (string key in keys.Where(k => !section.Has(k)))
         {
-            findings.Error(section.Where, $"key \"{key}\" is missing in [{section.Name}]: no factor is preset; write {key} = {(key == "lanes" ? "[…]" : "…")}.");
+            findings.Error(section.Where, $"key \"{key}\" is missing in [{section.Name}]: no factor is preset; write {key} = {(key == "lanes" ? "[…]" : key == "buckling_curve" ? "\"…\"" : "…")}.");
         }
     }
 }

@@ -18,6 +18,7 @@ internal static class FindingCells
         ("bow", ["bow"], ["direction", "doubt"]),
         ("crack", [], ["place", "part", "piece"]),
         ("pack rust", [], ["place", "part", "piece"]),
+        ("lacing missing", [], ["place", "count"]),
     ];
 
     private static readonly string[] Told = ["place", "part", "piece", "dimension", "remaining", "face", "hole", "count", "decay", "bow", "direction", "doubt"];
@@ -86,6 +87,7 @@ internal static class FindingCells
             "slack" => new Observation.Slack(count),
             "bow" => row.PositiveValue("bow", "bow") is { } offset ? new Observation.Bow(offset, InPlaneOf(row, findings)) : null,
             "crack" => new Observation.Crack(),
+            "lacing missing" => new Observation.LacingMissing(count),
             _ => new Observation.PackRust(),
         };
     }

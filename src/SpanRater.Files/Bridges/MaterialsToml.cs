@@ -22,6 +22,9 @@ internal sealed class MaterialsToml
     /// <summary>The material of that name, whatever its case, or null.</summary>
     public Material? Find(string name) => Materials.Find(m => string.Equals(m.Name, name, StringComparison.OrdinalIgnoreCase));
 
+    /// <summary>Whether a material of that name is there, be it good or not.</summary>
+    public bool Has(string name) => places.ContainsKey(name);
+
     /// <summary>Where a material stands.</summary>
     public Place PlaceOf(string name) => places[name];
 

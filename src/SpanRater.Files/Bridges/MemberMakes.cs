@@ -5,6 +5,9 @@ namespace SpanRater.Files;
 /// <summary>Puts together what members are made of: members.csv, sections.csv, lacing.csv, materials.toml, findings.csv and [pony].</summary>
 internal sealed class MemberMakes(MembersTable members, SectionsTable? sections, LacingTable? lacing, MaterialsToml? materials, FindingsTable? seen, BridgeToml said, FindingList findings)
 {
+    // Told once, though it may have been seen on both trusses.
+    private readonly HashSet<string> notLaced = [];
+
     private readonly PonyFrame? frame = said.Pony?.FrameOf(sections, said.Deck, findings);
 
     /// <summary>The makes on the left truss, and on the right one where anything was seen on one alone.</summary>
@@ -41,10 +44,17 @@ internal sealed class MemberMakes(MembersTable members, SectionsTable? sections,
 
         // Of a pony truss the chord is on springs, and its frames hold the joints of all other members.
         bool isPonyChord = frame is not null && loose.Length > 0 && member.IsChord && hold.OutOfPlaneLength is null;
+        FoundSection found = seen?.Find(member.Name, side) ?? FoundSection.Sound(section);
+        Binding? binding = lacing?.Find(hold.Section);
+        if (found.LacingMissing > 0 && binding is not Binding.Laced && notLaced.Add(member.Name))
+        {
+            findings.Error(seen!.PlaceOf(member.Name), $"lacing is missing on member \"{member.Name}\", and {BridgeFolder.LacingFile} gives its section \"{hold.Section}\" none: write a row of it there.");
+        }
+
         Material? material = members.MaterialNameOf(m) is { } name ? materials?.Find(name) : null;
         return new MemberMake
         {
-            Section = seen?.Find(member.Name, side) ?? FoundSection.Sound(section),
+            Section = found,
             Material = material,
             Ends = hold.Ends,
             InPlaneLength = hold.InPlaneLength ?? length,
@@ -53,7 +63,7 @@ internal sealed class MemberMakes(MembersTable members, SectionsTable? sections,
             InPlaneFactor = hold.InPlaneFactor,
             OutOfPlaneFactor = hold.OutOfPlaneFactor,
             ShearLag = hold.ShearLag,
-            Binding = lacing?.Find(hold.Section),
+            Binding = binding is Binding.Laced laced ? laced with { MissingInRow = found.LacingMissing } : binding,
             Pony = isPonyChord ? said.Pony!.Hold(frame!, length) : null,
             OwnMoment = OwnMomentOf(m, section, material, Math.Abs(across)),
         };
@@ -80,10 +90,10 @@ internal sealed class MemberMakes(MembersTable members, SectionsTable? sections,
     {
         for (int m = 0; m < members.Members.Count; m++)
         {
-            if (members.MaterialNameOf(m) is { } material && materials is not null && materials.Find(material) is null && !MembersTable.IsPlainMaterial(material))
+            if (members.MaterialNameOf(m) is { } material && materials?.Has(material) != true && !MembersTable.IsPlainMaterial(material))
             {
-                string[] known = [.. materials.Materials.Select(x => x.Name)];
-                findings.Error(members.PlaceOf(m, "material"), $"material \"{material}\" is not in {BridgeFolder.MaterialsFile}.{NearestName.Question(material, known)} It has: {string.Join(", ", known)}.");
+                string[] known = [.. materials?.Materials.Select(x => x.Name) ?? [], .. MembersTable.PlainMaterials];
+                findings.Error(members.PlaceOf(m, "material"), $"material \"{material}\" is not known.{NearestName.Question(material, known)} Write a name of {BridgeFolder.MaterialsFile}; without a strength steel, wrought iron or timber; or leave it blank.");
             }
 
             if (members.Holds[m].Section is not { } name)

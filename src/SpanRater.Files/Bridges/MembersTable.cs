@@ -36,7 +36,8 @@ internal sealed class MembersTable
     /// <summary>An area is often rounded, or that of the bare bar.</summary>
     private const double LeastOfSteel = 0.9;
 
-    private static readonly string[] Materials = ["steel", "wrought iron", "timber"];
+    /// <summary>Words for what a member is of, without a strength.</summary>
+    public static readonly string[] PlainMaterials = ["steel", "wrought iron", "timber"];
 
     private readonly List<TableRow> rows = [];
 
@@ -117,7 +118,7 @@ internal sealed class MembersTable
     public string? MaterialNameOf(int member) => rows[member]["material"].IsBlank ? null : rows[member]["material"].Text;
 
     /// <summary>Whether a word stands for a material without a strength, which says no more than what it is.</summary>
-    public static bool IsPlainMaterial(string word) => Materials.Contains(word.ToLowerInvariant());
+    public static bool IsPlainMaterial(string word) => PlainMaterials.Contains(word.ToLowerInvariant());
 
     /// <summary>Takes from sections and materials what the table leaves blank: areas, moduli, what is of timber.</summary>
     public void Complete(SectionsTable? sections, MaterialsToml? materials)

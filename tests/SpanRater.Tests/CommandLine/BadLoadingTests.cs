@@ -223,7 +223,7 @@ public sealed class BadLoadingTests : IDisposable
     {
         bridge.Replace("members.csv", "role,", "role,material,").Replace("members.csv", "hanger,", "hanger,timbre,")
             .Replace("members.csv", "end post,", "end post,,").Replace("members.csv", "bottom chord,", "bottom chord,,");
-        Refused("members.csv:6:19: material \"timbre\" is not known. Did you mean \"timber\"? Write steel, wrought iron, timber, or leave it blank.");
+        Refused("members.csv:6:19: material \"timbre\" is not known. Did you mean \"timber\"? Write a name of materials.toml; without a strength steel, wrought iron or timber; or leave it blank.");
     }
 
     // 11 ft of gauge and 1 ft to each kerb need 13 ft of a roadway of 12.

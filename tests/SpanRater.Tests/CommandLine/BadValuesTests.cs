@@ -106,7 +106,7 @@ public sealed class BadValuesTests : IDisposable
     {
         bridge.Replace("joints.csv", "deck", "dek").Replace("bridge.toml", "roadway", "roadwy").Replace("bridge.toml", "Type 3", "Tipe 3").Write("load.csv", "x\n");
         Refused(
-            "load.csv: is not a file of a bridge folder. Did you mean \"loads.csv\"? Its tables are bridge.toml, joints.csv, members.csv, sections.csv, materials.toml, findings.csv, dead.csv, loads.csv, vehicles.csv, vehicles.toml, factors.toml; notes go in .md or .txt files.",
+            "load.csv: is not a file of a bridge folder. Did you mean \"loads.csv\"? Its tables are bridge.toml, joints.csv, members.csv, sections.csv, lacing.csv, materials.toml, findings.csv, dead.csv, loads.csv, vehicles.csv, vehicles.toml, factors.toml; notes go in .md or .txt files.",
             "joints.csv:1:49: unknown column \"dek\". Did you mean \"deck\"? The columns are: joint, x, y, support, roller normal, deck, held sideways, note.",
             "bridge.toml:6:1: unknown key \"roadwy\". Did you mean \"roadway\"? The keys in [deck] are: truss_names, trusses, truss_spacing, roadway, roadway_offset, wheel_to_kerb, truss_share, truss_share_reason.",
             "bridge.toml:11:13: no catalogue has a vehicle \"Tipe 3\". Did you mean \"Type 3\"? List them with: spanrater vehicles.");
@@ -119,8 +119,8 @@ public sealed class BadValuesTests : IDisposable
         Refused(
             "joints.csv:2:4: \"0x\" is not a number.",
             "joints.csv:2:9: support \"pinn\": write pin or roller, or leave it blank. Did you mean \"pin\"?",
-            "members.csv:6:6: member \"L1U1\" names joint \"L11\", which joints.csv does not have. Did you mean \"L1\"?",
             "bridge.toml:5:17: truss_spacing = \"14 kip\": \"kip\" is a unit of a force; for a length, write ft or m.",
+            "members.csv:6:6: member \"L1U1\" names joint \"L11\", which joints.csv does not have. Did you mean \"L1\"?",
             "loads.csv:4:4: case \"DC\" loads joint \"L7\", which joints.csv does not have. Did you mean \"L2\"? A load between joints bends a member, and pin-joint forces alone are not enough.");
     }
 

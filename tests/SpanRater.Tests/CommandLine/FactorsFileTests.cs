@@ -89,7 +89,10 @@ public sealed class FactorsFileTests : IDisposable
     [InlineData("factor = 1.6", "factor = \"1.6\"", "factors.toml:19:10: factor = \"1.6\": write the factor on crowds and service vehicles, from 0.5 to 5.")]
     [InlineData("factor = 1.6\n", "", "factors.toml:18:1: key \"factor\" is missing in [crowd]: no factor is preset; write factor = ….")]
     [InlineData("factor = 1.6\n", "factor = 1.6\nfacter = 1\n", "factors.toml:20:1: unknown key \"facter\". Did you mean \"factor\"? The keys in [crowd] are: factor.")]
-    [InlineData("[traffic]", "[trafic]", "factors.toml:13:1: unknown table [trafic]. Did you mean \"traffic\"? The tables are [components], [wearing_surface], [traffic], [crowd].")]
+    [InlineData("factor = 1.6\n", "factor = 1.6\n[resistance]\ngamma_m0 = 1.0\ngamma_m1 = 1.1\ngamma_m2 = 1.25\n", "factors.toml:20:1: key \"buckling_curve\" is missing in [resistance]: no factor is preset; write buckling_curve = \"…\".")]
+    [InlineData("factor = 1.6\n", "factor = 1.6\n[resistance]\ngamma_m0 = 1.0\ngamma_m1 = 1.1\ngamma_m2 = 12.5\nbuckling_curve = \"c\"\n", "factors.toml:23:12: gamma_m2 = 12.5: write the partial factor on resistance, from 0.8 to 3.")]
+    [InlineData("factor = 1.6\n", "factor = 1.6\n[resistance]\ngamma_m0 = 1.0\ngamma_m1 = 1.1\ngamma_m2 = 1.25\nbuckling_curve = \"e\"\n", "factors.toml:24:18: buckling_curve = \"e\": write a0, a, b, c, d.")]
+    [InlineData("[traffic]", "[trafic]", "factors.toml:13:1: unknown table [trafic]. Did you mean \"traffic\"? The tables are [components], [wearing_surface], [traffic], [crowd], [resistance].")]
     [InlineData(TrafficTable + CrowdTable, "", "factors.toml: has no factor on any live load: write the table [traffic] with factor, dynamic_allowance and lanes, the table [crowd] with factor, or both.")]
     public void Check_FactorMissingOrFaulty_IsRefused(string old, string with, string error)
     {
@@ -135,7 +138,7 @@ public sealed class FactorsFileTests : IDisposable
 
         // The file shown, with values put in, is one that is read.
         string shown = string.Join('\n', run.Error.Split('\n').Skip(1).Select(l => l.Trim()));
-        bridge.Write("factors.toml", shown.Replace("[…]", "[1.0]", StringComparison.Ordinal).Replace("= …", "= 1.0", StringComparison.Ordinal));
+        bridge.Write("factors.toml", shown.Replace("[…]", "[1.0]", StringComparison.Ordinal).Replace("= …", "= 1.0", StringComparison.Ordinal).Replace("curve = \"…\"", "curve = \"c\"", StringComparison.Ordinal));
         Run mended = Run.Of("rate", bridge.Folder);
         Assert.Equal((0, ""), (mended.Status, mended.Error));
     }

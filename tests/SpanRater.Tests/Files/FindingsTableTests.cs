@@ -70,7 +70,7 @@ public class FindingsTableTests
     [InlineData("X1,west,mid,,,gone", "2:1: member \"X1\" has no section that this could be taken off: name its section in members.csv, and write its parts in sections.csv.")]
     [InlineData("L0U1,wst,,,,crack", "2:6: truss \"wst\" is not known. Did you mean \"west\"? Write west, east, or both where it was seen on both.")]
     [InlineData("L0U1,,,,,crack", "2:6: on which truss? Write west, east, or both where it was seen on both: what was seen on one is not taken over to the other.")]
-    [InlineData("L0U1,west,mid,cover,,rust", "2:22: what \"rust\" is not known. Write remaining, gone, hole, decay, slack, bow, crack, pack rust.")]
+    [InlineData("L0U1,west,mid,cover,,rust", "2:22: what \"rust\" is not known. Write remaining, gone, hole, decay, slack, bow, crack, pack rust, lacing missing.")]
     [InlineData("L0U1,west,,cover,,gone", "2:19: gone needs a place: name the cut, such as mid or 2 ft from L1. What has the same place acts together.")]
     [InlineData("L0U1,west,mid,cover,,remaining,,0.3", "2:22: remaining needs dimension: write it.")]
     [InlineData("L0U1,west,,,,bow,,,,,,,5/8,z", "2:28: direction \"z\": write x (out of the plane of the truss) or y (in it), or leave it blank.")]

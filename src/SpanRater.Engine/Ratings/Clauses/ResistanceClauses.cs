@@ -135,6 +135,16 @@ public static class ResistanceClauses
         "moment at first yield", Standard.Practice, "", "moments are carried up to the yield of the outermost fibre only",
         "Fy S", ClauseMark.Practice);
 
+    /// <summary>Resistance of cross-sections and net sections in tension by partial factors.</summary>
+    public static Clause TensionEuropean { get; } = new(
+        "European tension", Standard.EuropeanSteel, "6.2.3", "resistance of the cross-section and of the net section in tension, the partial factors given by the user",
+        "A fy/γM0; 0.9 Anet fu/γM2", ClauseMark.Memory);
+
+    /// <summary>Force and moment together by partial factors.</summary>
+    public static Clause CombinedEuropean { get; } = new(
+        "European force and moment", Standard.Practice, "", "force and amplified moment by a straight line of elastic strengths, on the safe side of EN 1993-1-1, 6.3.3",
+        "N/NRd + M/((1 − N/Ncr) Wel fy/γM) ≤ 1", ClauseMark.Practice);
+
     /// <summary>All of them.</summary>
     internal static IReadOnlyList<Clause> All { get; } =
     [
@@ -142,6 +152,6 @@ public static class ResistanceClauses
         Eyebars, ThreadedRods, ColumnLrfr, ColumnLfr, ColumnAsr, ColumnAsrByYear,
         EffectiveLength, SlendernessLimits, BuiltUp, PartSlenderness, LacedColumns, BattenedColumns,
         LacingShear, CrossedBars, SingleAngles, CombinedLrfr, CombinedLfr, CombinedAsr, CombinedTension,
-        FirstYieldMoment,
+        FirstYieldMoment, TensionEuropean, CombinedEuropean,
     ];
 }

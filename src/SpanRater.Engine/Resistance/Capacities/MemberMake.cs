@@ -56,7 +56,11 @@ public sealed record MemberMake
     public double OwnMoment { get; init; }
 
     /// <summary>The same member without any loss, bow or slack.</summary>
-    public MemberMake AsBuilt => this with { Section = FoundSection.Sound(Section.AsBuilt) };
+    public MemberMake AsBuilt => this with
+    {
+        Section = FoundSection.Sound(Section.AsBuilt),
+        Binding = Binding is Binding.Laced laced ? laced with { MissingInRow = 0 } : Binding,
+    };
 }
 
 /// <summary>How the top chord of a pony truss is held.</summary>

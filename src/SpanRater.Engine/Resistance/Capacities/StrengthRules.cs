@@ -3,6 +3,9 @@ namespace SpanRater;
 /// <summary>How a method makes the strength of members at one level.</summary>
 public sealed record StrengthRules
 {
+    /// <summary>Name of the method.</summary>
+    public required string Method { get; init; }
+
     /// <summary>Tension.</summary>
     public required TensionRule Tension { get; init; }
 

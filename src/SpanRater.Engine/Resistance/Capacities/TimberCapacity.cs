@@ -17,7 +17,7 @@ internal static class TimberCapacity
 
         if (rules.Timber is null)
         {
-            missing.Add(TimberMember.NoLoadFactorRule);
+            missing.Add(new MissingDatum.TimberRule(rules.Method));
         }
 
         if (sense == Sense.Tension && asBuilt.PartsWithoutNetArea.Count > 0)

@@ -41,6 +41,9 @@ public sealed class FoundSection
     /// <summary>What is slack.</summary>
     public IEnumerable<Observation.Slack> Slack => Observations.OfType<Observation.Slack>();
 
+    /// <summary>The most lacing bars, or crossed pairs, missing next to each other; 0 where none is.</summary>
+    public int LacingMissing => Observations.OfType<Observation.LacingMissing>().Select(o => o.Count).DefaultIfEmpty(0).Max();
+
     /// <summary>Rust between parts, to be told with the rating.</summary>
     public IEnumerable<Observation.PackRust> PackRust => Observations.OfType<Observation.PackRust>();
 

@@ -83,6 +83,14 @@ public abstract record Observation
         public override bool IsAtACut => false;
     }
 
+    /// <summary>Lacing bars, or crossed pairs of them, that are missing or loose next to each other.</summary>
+    /// <param name="Count">How many next to each other.</param>
+    public sealed record LacingMissing(int Count) : Observation
+    {
+        /// <inheritdoc/>
+        public override bool IsAtACut => false;
+    }
+
     /// <summary>Rust between parts that pushes them apart: told with the rating, no number follows from it.</summary>
     public sealed record PackRust : Observation
     {

@@ -29,6 +29,10 @@ public abstract class ColumnCurve
         return strength.Row?.AllowableColumn is { } printed && level == AllowableLevel.Inventory ? new PrintedCurve(printed) : Allowable(level);
     }
 
+    /// <summary>Resistance by partial factors that the user gives. Source: EN 1993-1-1:2005, 6.3.1, from memory.</summary>
+    /// <param name="factors">The factors.</param>
+    public static ColumnCurve Partial(PartialResistance factors) => new PartialCurve(factors);
+
     /// <summary>Factor of safety of columns by ASR [-].</summary>
     /// <param name="level">The level.</param>
     public static double SafetyFactor(AllowableLevel level) => level == AllowableLevel.Inventory ? 2.12 : 1.70;
@@ -57,6 +61,18 @@ public abstract class ColumnCurve
             bool inelastic = elasticForce >= 0.44 * squash;
             double nominal = inelastic ? Math.Pow(0.658, squash / elasticForce) * squash : 0.877 * elasticForce;
             return new(area, yield, elasticForce, inelastic ? ColumnRange.Inelastic : ColumnRange.Elastic, nominal, Phi, [ResistanceClauses.ColumnLrfr]);
+        }
+    }
+
+    private sealed class PartialCurve(PartialResistance factors) : ColumnCurve
+    {
+        private readonly StrengthFactor[] gamma = [new("1/γM1", 1 / factors.Instability, FactorClauses.EuropeanBuckling)];
+
+        private protected override ColumnStrength Of(double area, double yield, double elasticForce)
+        {
+            double squash = area * yield, slenderness = BucklingCurve.Slenderness(squash, elasticForce);
+            ColumnRange range = slenderness > Math.Sqrt(2) ? ColumnRange.Elastic : ColumnRange.Inelastic;
+            return new(area, yield, elasticForce, range, factors.Curve.Reduction(slenderness) * squash, gamma, [FactorClauses.EuropeanBuckling]);
         }
     }
 

@@ -20,6 +20,10 @@ public abstract class CombinedRule
     /// <param name="level">The level.</param>
     public static CombinedRule Allowable(AllowableLevel level) => new AsrRule(level);
 
+    /// <summary>By partial factors that the user gives: a straight line of elastic strengths. Common practice, on the safe side of EN 1993-1-1, 6.3.3.</summary>
+    /// <param name="factors">The factors.</param>
+    public static CombinedRule Partial(PartialResistance factors) => new PartialRule(factors);
+
     /// <summary>Moment that a section carries alone, up to the yield of its outermost fibre, with the factors of the method [N·m].</summary>
     /// <param name="strength">Strength of the metal.</param>
     /// <param name="sectionModulus">Elastic section modulus of the side that governs [m³].</param>
@@ -107,6 +111,17 @@ public abstract class CombinedRule
         private protected override double BendingStress(MetalStrength strength) => strength.Yield;
 
         private protected override IReadOnlyList<Line> Lines(ColumnStrength plain) => [new(plain.Value, 1), new(Squash * plain.SquashForce, 1, IsAmplified: false)];
+    }
+
+    private sealed class PartialRule(PartialResistance factors) : CombinedRule
+    {
+        private protected override Clause CompressionClause => ResistanceClauses.CombinedEuropean;
+
+        private protected override Clause TensionClause => ResistanceClauses.CombinedEuropean;
+
+        private protected override double BendingStress(MetalStrength strength) => strength.Yield / Math.Max(factors.CrossSection, factors.Instability);
+
+        private protected override IReadOnlyList<Line> Lines(ColumnStrength plain) => [new(plain.Value, 1)];
     }
 
     private sealed class AsrRule(AllowableLevel level) : CombinedRule

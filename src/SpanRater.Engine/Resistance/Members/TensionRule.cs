@@ -24,6 +24,10 @@ public abstract class TensionRule
     /// <param name="level">The level.</param>
     public static TensionRule Allowable(AllowableLevel level) => new AsrRule(level);
 
+    /// <summary>Resistance by partial factors that the user gives. Source: EN 1993-1-1:2005, 6.2.3, from memory. Shear lag lessens the net section here too.</summary>
+    /// <param name="factors">The factors.</param>
+    public static TensionRule Partial(PartialResistance factors) => new PartialRule(factors);
+
     /// <summary>Whether the net section takes the tensile strength, so that it cannot be checked without it.</summary>
     public virtual bool NetNeedsUltimate => true;
 
@@ -115,6 +119,19 @@ public abstract class TensionRule
 
         private protected override TensionStrength NetOf(MetalStrength strength, TensionArea area) => new(
             MemberMode.NetYield, Math.Min(area.Gross, (area.Net!.Value * area.ShearLag) + (GrossAdded * area.Gross)), strength.Yield, [], [ResistanceClauses.TensionLfr, ResistanceClauses.ShearLag]);
+    }
+
+    private sealed class PartialRule(PartialResistance factors) : TensionRule
+    {
+        private protected override (double Stress, IReadOnlyList<StrengthFactor> Factors, Clause Clause) YieldOf(MetalStrength strength) =>
+            (strength.Yield, [new("1/γM0", 1 / factors.CrossSection, ResistanceClauses.TensionEuropean)], ResistanceClauses.TensionEuropean);
+
+        private protected override TensionStrength NetOf(MetalStrength strength, TensionArea area) => new(
+            MemberMode.NetRupture,
+            area.Net!.Value * area.ShearLag,
+            strength.Ultimate!.Value,
+            [new("0.9", 0.9, ResistanceClauses.TensionEuropean), new("1/γM2", 1 / factors.Rupture, ResistanceClauses.TensionEuropean)],
+            [ResistanceClauses.TensionEuropean, ResistanceClauses.ShearLag]);
     }
 
     private sealed class AsrRule(AllowableLevel level) : TensionRule
