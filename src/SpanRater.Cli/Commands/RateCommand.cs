@@ -27,7 +27,7 @@ internal static class RateCommand
         var missing = new List<string>();
         if (reading.Bridge!.Rating.Method is null)
         {
-            missing.Add($"{reading.MethodPlace}: the rating method is missing: write method = \"LRFR\", \"LFR\", \"ASR\" or \"partial factors\" under [rating].");
+            missing.Add(WithoutMethod(reading));
         }
 
         if (WithoutComponents(reading.Bridge) is { } withoutComponents)
@@ -37,6 +37,10 @@ internal static class RateCommand
 
         return missing.Count > 0 ? throw new RefusedException(missing) : reading.Bridge.Rating.Method!;
     }
+
+    /// <summary>That the method is missing, and where it belongs.</summary>
+    public static string WithoutMethod(BridgeReading reading) =>
+        $"{reading.MethodPlace}: the rating method is missing: write method = \"LRFR\", \"LFR\", \"ASR\" or \"partial factors\" under [rating].";
 
     /// <summary>Refuses a bridge without the dead load of its components.</summary>
     public static void AskForComponents(Bridge bridge)

@@ -20,6 +20,8 @@ internal sealed class AllowableStressRating : RatingMethod
 
     public override double Impact(double loadedLength) => ImpactByLength(loadedLength);
 
+    public override bool StrengthGoesByLevel => true;
+
     public override StrengthRules StrengthsAt(RatingLevel level)
     {
         ArgumentNullException.ThrowIfNull(level);

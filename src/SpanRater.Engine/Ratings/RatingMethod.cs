@@ -117,6 +117,9 @@ public abstract class RatingMethod
     /// <param name="level">The level.</param>
     public virtual StrengthRules? StrengthsAt(RatingLevel level) => null;
 
+    /// <summary>Whether a member carries more at one level than at another.</summary>
+    public virtual bool StrengthGoesByLevel => false;
+
     /// <summary>Whether the live-load factor of a class rests on an unknown truck traffic.</summary>
     /// <param name="vehicleClass">The class.</param>
     public virtual bool UsesTruckTraffic(VehicleClass vehicleClass) => false;

@@ -97,7 +97,8 @@ internal static class CompressionCapacity
     {
         SectionShape shape = MemberCapacity.Carrying(section).Single().Shape;
         SectionProperties properties = section.Properties!;
-        double connected = shape.AsBuilt(ShapeDimension.Depth)!.Value, outstanding = shape.AsBuilt(ShapeDimension.Width)!.Value, length = make.InPlaneLength;
+        double connected = shape.AsBuilt(ShapeDimension.Depth)!.Value, outstanding = shape.AsBuilt(ShapeDimension.Width)!.Value;
+        double length = Math.Max(make.InPlaneLength, make.OutOfPlaneLength ?? 0);
         if (outstanding / connected >= SingleAngle.LargestLegRatio || connected / outstanding >= SingleAngle.LargestLegRatio)
         {
             missing.Add(new MissingDatum.LegsTooUnlike());
