@@ -3,30 +3,7 @@ namespace SpanRater.Tests.CommandLine;
 /// <summary>Faults in how members are made and held, as a user meets them: lacing.csv, [pony], and the columns of members.csv.</summary>
 public sealed class BadMakeTests : IDisposable
 {
-    private const string Sections = """
-        section,part,shape,count,width [in],thickness [in],arrangement,gap [in],y [in],holes,hole [in]
-        rafter,channels,C8x11.5,2,,,backs in,6.5,0,0,
-        rafter,plate,plate,1,12,0.25,,,4.125,0,
-        post,angles,angle,2,,,,,,,
-
-        """;
-
-    private const string Lacing = "section,held by,pitch [in],between [in],width [in],thickness [in],planes\n";
-
-    private readonly BridgeOnDisk bridge = new BridgeOnDisk()
-        .Write("sections.csv", Sections.Replace("post,angles,angle,2,,,,,,,\n", "", StringComparison.Ordinal))
-        .Write("lacing.csv", Lacing + "rafter,single lacing,7,9,2,0.25,1\n")
-        .Write("materials.toml", "[[material]]\nname = \"iron\"\nkind = \"steel\"\nyield = \"30 ksi\"\nultimate = \"60 ksi\"\nsource = \"made up for the test\"\n")
-        .Write("joints.csv", BridgeOnDisk.Joints.Replace("deck", "deck,held sideways", StringComparison.Ordinal).Replace("U1,12,8,,,", "U1,12,8,,,,yes", StringComparison.Ordinal))
-        .Write("members.csv", """
-            member,from,to,role,section,material,ends,shear lag,out-of-plane k,in-plane length [ft],tension capacity [kip]
-            L0L1,L0,L1,bottom chord,,,,,,,40
-            L1L2,L1,L2,bottom chord,,,,,,,40
-            L0U1,L0,U1,end post,rafter,iron,pinned,1,,,
-            U1L2,U1,L2,end post,rafter,iron,pinned,1,,,
-            L1U1,L1,U1,hanger,,,,,,,40
-
-            """);
+    private readonly BridgeOnDisk bridge = LacedKingPost.Make();
 
     public void Dispose() => bridge.Dispose();
 
@@ -90,7 +67,7 @@ public sealed class BadMakeTests : IDisposable
         bridge.Write("findings.csv", "member,truss,what,count\nL0U1,both,lacing missing,2\n");
         Run sound = Run.Of("check", bridge.Folder);
         Assert.Equal(0, sound.Status);
-        bridge.Write("lacing.csv", Lacing + "rafter,plates,,,,,\n");
+        bridge.Write("lacing.csv", LacedKingPost.LacingHeader + "rafter,plates,,,,,\n");
         Run run = Run.Of("check", bridge.Folder);
         Assert.Equal((1, "findings.csv:2:1: lacing is missing on member \"L0U1\", and lacing.csv gives its section \"rafter\" none: write a row of it there.\n"), (run.Status, run.Error));
     }

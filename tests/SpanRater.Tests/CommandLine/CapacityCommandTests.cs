@@ -5,12 +5,7 @@ namespace SpanRater.Tests.CommandLine;
 /// <summary>What <c>capacity</c> says, on a king post whose rafters are two C8x11.5 with a 12 x 1/4 in plate, laced below.</summary>
 public sealed class CapacityCommandTests : IDisposable
 {
-    private readonly BridgeOnDisk bridge = new BridgeOnDisk()
-        .Write("sections.csv", "section,part,shape,count,width [in],thickness [in],arrangement,gap [in],y [in],holes,hole [in]\nrafter,channels,C8x11.5,2,,,backs in,6.5,0,0,\nrafter,plate,plate,1,12,0.25,,,4.125,0,\n")
-        .Write("lacing.csv", "section,held by,pitch [in],between [in],width [in],thickness [in],planes\nrafter,single lacing,7,9,2,0.25,1\n")
-        .Write("materials.toml", "[[material]]\nname = \"iron\"\nkind = \"steel\"\nyield = \"30 ksi\"\nultimate = \"60 ksi\"\nsource = \"made up for the test\"\n")
-        .Write("joints.csv", BridgeOnDisk.Joints.Replace("deck", "deck,held sideways", StringComparison.Ordinal).Replace("U1,12,8,,,", "U1,12,8,,,,yes", StringComparison.Ordinal))
-        .Write("members.csv", "member,from,to,role,section,material,ends,shear lag,tension capacity [kip]\nL0L1,L0,L1,bottom chord,,,,,40\nL1L2,L1,L2,bottom chord,,,,,40\nL0U1,L0,U1,end post,rafter,iron,pinned,1,\nU1L2,U1,L2,end post,rafter,iron,pinned,1,\nL1U1,L1,U1,hanger,,,,,40\n");
+    private readonly BridgeOnDisk bridge = LacedKingPost.Make();
 
     public void Dispose() => bridge.Dispose();
 
@@ -47,7 +42,7 @@ public sealed class CapacityCommandTests : IDisposable
     [Fact]
     public void Capacity_WithNothingGiven_SaysWhatIsMissing()
     {
-        bridge.Replace("members.csv", "hanger,,,,,40", "hanger,,,,,");
+        bridge.Replace("members.csv", "hanger,,,,,,,40", "hanger,,,,,,,");
         Run run = Run.Of("capacity", bridge.Folder);
         Assert.Contains("  - L1U1 in tension: column \"tension capacity\" of members.csv is blank, and no section is named\n", run.Output, StringComparison.Ordinal);
         Assert.Equal(0, run.Status);
