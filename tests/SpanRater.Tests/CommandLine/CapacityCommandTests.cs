@@ -31,7 +31,7 @@ public sealed class CapacityCommandTests : IDisposable
         Run run = Run.Of("capacity", bridge.Folder, "--member", "L0U1");
         Assert.Equal(0, run.Status);
         Assert.Contains("as found [kip]", run.Output, StringComparison.Ordinal);
-        Assert.Contains("at foot", run.Output, StringComparison.Ordinal);
+        Assert.Contains(", foot", run.Output, StringComparison.Ordinal);
         JsonElement row = Row("L0U1", "tension");
 
         // 30 ksi × 0.95 × 0.85 on 9.76 and on 8.26 in²; loss of the plate on both faces moves the centroid, which costs a little more.

@@ -97,7 +97,7 @@ public static class CapacityPage
         row.AsFound?.Resistance?.Governing.Axes is { } axes ? Math.Max(axes.InPlane.Slenderness, axes.OutOfPlane.Slenderness) : null;
 
     private static string Governs(MemberCapacityRow row) => row.AsFound?.Resistance?.Governing is not { } mode ? ""
-        : $"{ModeWords.Of(mode)}{(mode.Place is null ? "" : $" at {mode.Place}")}";
+        : $"{ModeWords.Of(mode)}{(mode.Place is null ? "" : $", {mode.Place}")}";
 
     private static IReadOnlyList<object?> CsvRow(MemberCapacityRow r) =>
     [

@@ -6,7 +6,7 @@ namespace SpanRater.Files;
 /// <summary>What <c>measure</c> says: which reading to take again first, what doubts leave of the factors, and what must remain.</summary>
 public static class MeasurePage
 {
-    private const int MostReadings = 12;
+    private const int MostReadings = 12, MostNeeded = 20;
 
     private static readonly ResultColumn[] Columns =
     [
@@ -55,7 +55,13 @@ public static class MeasurePage
         if (needed.Length > 0)
         {
             blocks.Add(new ResultBlock.Heading("What must remain for a factor of 1"));
-            blocks.Add(new ResultBlock.Grid(NeededTable(needed, units, all: member is not null)));
+            NeededDimension[] told = [.. needed.Where(n => member is not null || !n.IsEnough || n.Read is not null)];
+            blocks.Add(new ResultBlock.Grid(NeededTable(told.Take(MostNeeded), units)));
+            if (told.Length > MostNeeded)
+            {
+                blocks.Add(new ResultBlock.Paragraph(string.Create(CultureInfo.InvariantCulture, $"And {told.Length - MostNeeded} more that are short or were measured: --member NAME shows one member, CSV and JSON hold all.")));
+            }
+
             blocks.Add(new ResultBlock.Paragraph("One dimension at a time, lost at the worst cut on both faces alike, all else as found. Loss on one face alone moves the centroid and needs more."));
         }
 
@@ -114,20 +120,15 @@ public static class MeasurePage
         { } chance => string.Create(CultureInfo.InvariantCulture, $"{100 * chance:0.0} % ± {100 * factor.StandardError:0.0}"),
     };
 
-    // Of a whole bridge only what is short, or was measured: the rest is a long list of dimensions that are enough.
-    private static ResultTable NeededTable(IEnumerable<NeededDimension> needed, DisplayUnits units, bool all)
-    {
-        NeededDimension[] shown = [.. needed.Where(n => all || !n.IsEnough || n.Read is not null)];
-        return new ResultTable(
-            [new("member"), new("factor"), new("part"), new("dimension"), new("as built"), new("least read"), new("needed"), new("verdict")],
+    private static ResultTable NeededTable(IEnumerable<NeededDimension> needed, DisplayUnits units) => new(
+        [new("member"), new("factor"), new("part"), new("dimension"), new("as built"), new("least read"), new("needed"), new("verdict")],
+        [
+            .. needed.Select(n => (IReadOnlyList<object?>)
             [
-                .. shown.Select(n => (IReadOnlyList<object?>)
-                [
-                    Member(n.Row), Words.Factor(n.Row.Factor), n.Part, SectionWords.Of(n.Dimension), Length(n.AsBuilt, units), n.Read is { } read ? Length(read, units) : "",
-                    n.Needed is { } value ? Length(value, units) : "", Verdict(n),
-                ]),
-            ]);
-    }
+                Member(n.Row), Words.Factor(n.Row.Factor), n.Part, SectionWords.Of(n.Dimension), Length(n.AsBuilt, units), n.Read is { } read ? Length(read, units) : "",
+                n.Needed is { } value ? Length(value, units) : "", Verdict(n),
+            ]),
+        ]);
 
     private static string Verdict(NeededDimension needed) => needed switch
     {
@@ -148,7 +149,7 @@ public static class MeasurePage
             Observation.Decay => "decay",
             _ => "bow",
         };
-        return $"{Member(reading.Row)}, {what}{(seen.Part.Length == 0 ? "" : $" of {seen.Part}")}{(seen.Place.Length == 0 ? "" : $" at {seen.Place}")}";
+        return $"{Member(reading.Row)}, {what}{(seen.Part.Length == 0 ? "" : $" of {seen.Part}")}{(seen.Place.Length == 0 ? "" : $", {seen.Place}")}";
     }
 
     private static string Member(RatingRow row) => row.Truss is null ? row.Member.Name : $"{row.Member.Name} ({row.Truss})";
