@@ -9,6 +9,9 @@ public static class MemberCapacity
     /// <summary>A shift of the centroid below this is round-off [m].</summary>
     private const double NoShift = 1e-9;
 
+    /// <summary>Least part of an area that is left beside its holes: they may take more than what loss has left, and then as good as nothing carries [-].</summary>
+    private const double LeastNet = 1e-9;
+
     /// <summary>The capacity of a member in a sense, or all that is missing for it.</summary>
     /// <param name="make">What it is made of.</param>
     /// <param name="sense">The sense.</param>
@@ -53,6 +56,9 @@ public static class MemberCapacity
     /// <summary>The member away from all cuts, and at each of them.</summary>
     internal static IEnumerable<(string? Place, MemberSection Section, FoundCut? Cut)> Cuts(MemberMake make) =>
         make.Section.Cuts.Select(c => ((string?)c.Place, c.AsRead, (FoundCut?)c)).Prepend((null, make.Section.AllAlong, null));
+
+    /// <summary>Net area of a section whose holes are known, never below as good as nothing and never above its area [m²].</summary>
+    internal static double NetAreaOf(MemberSection section) => Math.Clamp(section.NetArea!.Value, LeastNet * section.Area, section.Area);
 
     internal static IEnumerable<SectionPiece> Carrying(MemberSection section) => section.Parts.SelectMany(p => p.Carrying);
 

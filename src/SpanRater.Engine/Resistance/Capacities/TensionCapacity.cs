@@ -55,7 +55,7 @@ internal static class TensionCapacity
 
     private static IEnumerable<ModeAtCut> OfShapes(MemberMake make, (string? Place, MemberSection Section, FoundCut? Cut) at, MetalStrength strength, StrengthRules rules)
     {
-        double gross = at.Section.Area, net = Math.Min(gross, at.Section.NetArea!.Value);
+        double gross = at.Section.Area, net = MemberCapacity.NetAreaOf(at.Section);
         IReadOnlyList<TensionStrength> plain = rules.Tension.Strengths(strength, new TensionArea(gross, net, make.ShearLag!.Value, IsPunched: net < gross));
         foreach (TensionStrength each in plain)
         {

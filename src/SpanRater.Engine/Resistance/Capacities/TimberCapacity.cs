@@ -54,7 +54,7 @@ internal static class TimberCapacity
 
             if (sense == Sense.Tension)
             {
-                TimberStrength plain = TimberMember.Tension(design, Math.Min(section.Area, section.NetArea!.Value));
+                TimberStrength plain = TimberMember.Tension(design, MemberCapacity.NetAreaOf(section));
                 modes.Add(new ModeAtCut(place, section, plain));
                 if (eccentricity + own > 0)
                 {

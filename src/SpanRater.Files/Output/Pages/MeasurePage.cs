@@ -28,7 +28,7 @@ public static class MeasurePage
         DoubtfulFactor[] factors = [.. measure.Factors.Where(f => Shown(f.Row))];
         NeededDimension[] needed = [.. measure.Needed.Where(n => Shown(n.Row))];
         RatingRow[] unmeasured = [.. measure.NotMeasured.Where(Shown)];
-        string first = First(readings, unmeasured, units);
+        string first = First(readings, unmeasured, measure.Rating.Withheld.Any(), units);
         var blocks = new List<ResultBlock>
         {
             new ResultBlock.Heading($"{measure.Rating.Bridge.Name}: what to measure next, by {measure.Rating.Method.FullName} ({measure.Rating.Method.Name})"),
@@ -78,7 +78,7 @@ public static class MeasurePage
         CultureInfo.InvariantCulture,
         $"Low and high: every reading off by its doubt to the bad and to the good side. The chance is that of {DoubtfulFactor.Samples:#,0} samples in which each reading is drawn for itself from a normal distribution, its doubt being {DoubtfulFactor.DeviationsInDoubt:0} standard deviations; ± is one standard error of the sampling. Strength, loads and what was not measured have no doubt in it.");
 
-    private static string First(DoubtfulReading[] readings, RatingRow[] unmeasured, DisplayUnits units)
+    private static string First(DoubtfulReading[] readings, RatingRow[] unmeasured, bool withheld, DisplayUnits units)
     {
         if (readings.FirstOrDefault() is { } first && first.Loss > 0)
         {
@@ -87,6 +87,7 @@ public static class MeasurePage
 
         return unmeasured.FirstOrDefault() is { } bare ? $"Measure first: {Member(bare)}, on which nothing was measured; its factor is {Words.Factor(bare.Factor)} in {Words.Of(bare.Sense)} under {RatingWording.Under(bare)} at {bare.Level.Name} level."
             : readings.Length > 0 ? "No doubt of a reading costs any factor."
+            : withheld ? "Ratings are withheld, so that no factor is there that a reading could lower: rate says which bar goes slack."
             : "No member is rated from its section, so that no reading counts: write sections.csv and findings.csv.";
     }
 
