@@ -34,6 +34,11 @@ public static class RatingExplanation
                 "RF = \\frac{C - \\gamma_{DC}\\,DC - \\gamma_{DW}\\,DW}{\\gamma_{LL}\\,LL\\,(1 + IM)}"),
             new ResultBlock.Paragraph($"C is the capacity, DC and DW the dead forces of components and wearing surface, LL the live force of one truss, IM the dynamic allowance; forces positive in the sense rated, each γ its load factor.{(rows.Any(r => r.Beside is not null) ? " With a legal vehicle in the next lane γN·N·(1 + IM), which stays as it is while the vehicle is scaled, is taken off above the line as well." : "")}"),
         };
+        foreach ((string? truss, MemberMake make) in Makes(rows, bridge))
+        {
+            blocks.AddRange(SectionSheet.Of(make, name, truss, units));
+        }
+
         foreach (RatingRow row in rows)
         {
             blocks.AddRange(RatingTelling.Of(row, rating, units));
@@ -51,6 +56,13 @@ public static class RatingExplanation
             json => Write(json, rating, name, vehicle, rows),
             IsAnswer: rows.Any(r => r.Factor is not null));
     }
+
+    // Once a truss, where a capacity follows from the section or would but for what is missing.
+    private static IEnumerable<(string? Truss, MemberMake Make)> Makes(IEnumerable<RatingRow> rows, Bridge bridge) =>
+        from row in rows.Where(r => r.Resistance is not null || r.Lacking is not null).DistinctBy(r => r.Truss)
+        let make = bridge.MakeOf(row.Truss is { } name ? Math.Max(0, bridge.Deck.TrussNames.ToList().IndexOf(name)) : 0, row.MemberIndex)
+        where make is not null
+        select (row.Truss, make);
 
     private static IEnumerable<(string What, double? Value, Quantity Quantity)> Facts(RatingRow row) =>
     [
@@ -72,6 +84,13 @@ public static class RatingExplanation
         json.WriteString("member", name);
         json.WriteString("vehicle", vehicle.Name);
         json.WriteString("source", rating.Method.Source);
+        json.WriteStartArray("sections");
+        foreach ((string? truss, MemberMake make) in Makes(rows, rating.Bridge))
+        {
+            SectionJson.Write(json, truss, make);
+        }
+
+        json.WriteEndArray();
         json.WriteStartArray("ratings");
         foreach (RatingRow row in rows)
         {
@@ -80,6 +99,7 @@ public static class RatingExplanation
             json.WriteNumber("factoredDead", (row.FactoredDead / 1000) + 0.0);
             json.WriteNumberOrNull("presence", row.Share?.Presence);
             json.WriteNumbers("wheels", row.Share?.Wheels ?? []);
+            CapacityJson.Write(json, row);
             json.WriteString("reason", row.Reason is null ? null : RatingWording.Of(row.Reason, DisplayUnits.Si));
             WritePosition(json, "position", row.Peak, rating.Bridge.Truss);
             WritePosition(json, "positionAtFactor", row.Reached?.Position, rating.Bridge.Truss);

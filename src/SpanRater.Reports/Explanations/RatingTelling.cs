@@ -23,6 +23,11 @@ internal static class RatingTelling
         }
 
         yield return new ResultBlock.Items("What goes in:", [.. Given(row, rating, units)]);
+        foreach (ResultBlock block in CapacitySheet.Of(row, units))
+        {
+            yield return block;
+        }
+
         foreach (ResultBlock block in LiveTelling.Of(row, rating, units))
         {
             yield return block;
@@ -36,9 +41,13 @@ internal static class RatingTelling
 
     private static IEnumerable<string> Given(RatingRow row, BridgeRating rating, DisplayUnits units)
     {
-        yield return row.Capacity is { } capacity
-            ? $"C = {Force(capacity, units)}: column \"{RatingWording.ColumnOf(rating.Method.CapacityFor(row.Sense, row.Level))}\" of members.csv, {CapacityHolds(rating.Method.GivenCapacityMeaning)}"
-            : $"C is not given: column \"{RatingWording.ColumnOf(rating.Method.CapacityFor(row.Sense, row.Level))}\" of members.csv is blank";
+        yield return row switch
+        {
+            { Resistance: { } found, Capacity: { } carried } => $"C = {Force(carried, units)}: from its section and material, {CapacityHolds(rating.Method.GivenCapacityMeaning)}; {ModeWords.Of(found.Governing)} governs. Its sheet is below",
+            { Capacity: { } capacity } => $"C = {Force(capacity, units)}: column \"{RatingWording.ColumnOf(rating.Method.CapacityFor(row.Sense, row.Level))}\" of members.csv, {CapacityHolds(rating.Method.GivenCapacityMeaning)}",
+            { Lacking: not null } => "C does not follow from its section: what is missing is told below",
+            _ => $"C is not given: column \"{RatingWording.ColumnOf(rating.Method.CapacityFor(row.Sense, row.Level))}\" of members.csv is blank",
+        };
         bool rods = row.Peak?.Rods is not null || rating.Crossing.Lines.Slack is not null;
         string set = rods ? "; the rods counted are those that pull under the dead load alone" : "";
         yield return $"DC = {Words.ForceInWords(row.DeadComponents, units)}: case DC {DeadLoadWording.Origin(rating.Bridge, DeadCase.Components)}{set}";

@@ -51,7 +51,7 @@ internal static class CompressionCapacity
             {
                 (double moment, double eccentricity) = TensionCapacity.TogetherOn(section.Properties!, metal.Strength, rules, x, y);
                 double inPlane = x > 0 ? axes.Governing.ElasticForce : axes.InPlane.ElasticForce;
-                modes.Add(new ModeAtCut(place, section, rules.Combined.Compression(column, inPlane, moment, eccentricity)) { Axes = axes });
+                modes.Add(new ModeAtCut(place, section, rules.Combined.Compression(column, inPlane, moment, eccentricity)) { Axes = axes, EccentricityX = x, EccentricityY = y });
             }
         }
 
@@ -141,22 +141,29 @@ internal static class CompressionCapacity
                 double partRadius = stitched.Connection == BuiltUpConnection.Welded ? legs.Min(l => isOutOfPlane ? l.Ry : l.Rx) : legRadius;
                 double wholeSlenderness = ElasticBuckling.Slenderness(modulus, area, axis.ElasticForce);
                 double slenderness = BuiltUpColumn.Slenderness(wholeSlenderness, stitched.Pitch, partRadius, stitched.Connection, separation);
-                return axis with { Slenderness = slenderness, ElasticForce = ElasticBuckling.Force(modulus, area, slenderness), Binding = binding };
+                return axis with
+                {
+                    Slenderness = slenderness,
+                    ElasticForce = ElasticBuckling.Force(modulus, area, slenderness),
+                    Binding = binding,
+                    Bound = new BoundParts(axis.ElasticForce, wholeSlenderness, partRadius, stitched.Pitch) { Separation = stitched.Connection == BuiltUpConnection.Welded ? separation : null },
+                };
             case Binding.Laced laced:
                 return Sheared(binding, axis, area, modulus, laced.Lacing.ShearFlexibility(modulus), laced.Lacing.FreeLength(laced.MissingInRow), legRadius);
             case Binding.Battened battened:
                 double legInertia = legs.Min(l => isOutOfPlane ? l.Iy : l.Ix);
                 double give = new Battens(battened.Pitch, battened.Separation, battened.BattenInertia, legInertia).ShearFlexibility(modulus);
-                return Sheared(binding, axis, area, modulus, give, battened.Pitch, legRadius);
+                return Sheared(binding, axis, area, modulus, give, battened.Pitch, legRadius, legInertia);
             default:
                 return axis;
         }
     }
 
-    private static BucklingAxis Sheared(Binding binding, BucklingAxis axis, double area, double modulus, double flexibility, double freeLength, double legRadius)
+    private static BucklingAxis Sheared(Binding binding, BucklingAxis axis, double area, double modulus, double flexibility, double freeLength, double legRadius, double? legInertia = null)
     {
         double whole = BuiltUpColumn.ElasticForce(axis.ElasticForce, flexibility), legs = BuiltUpColumn.ElasticForceOfLegs(modulus, area, freeLength, legRadius);
         double elastic = Math.Min(whole, legs);
-        return axis with { Slenderness = ElasticBuckling.Slenderness(modulus, area, elastic), ElasticForce = elastic, LegForce = legs, Binding = binding };
+        var parts = new BoundParts(axis.ElasticForce, ElasticBuckling.Slenderness(modulus, area, axis.ElasticForce), legRadius, freeLength) { ShearFlexibility = flexibility, LegInertia = legInertia };
+        return axis with { Slenderness = ElasticBuckling.Slenderness(modulus, area, elastic), ElasticForce = elastic, LegForce = legs, Binding = binding, Bound = parts };
     }
 }

@@ -16,6 +16,26 @@ public sealed record BucklingAxis(double? Factor, double Length, double Radius, 
 
     /// <summary>What holds the parts together about this axis; null where that does not count.</summary>
     public Binding? Binding { get; init; }
+
+    /// <summary>What the binding makes of the column; null where it does not count.</summary>
+    public BoundParts? Bound { get; init; }
+}
+
+/// <summary>What goes into a column whose parts slide along each other.</summary>
+/// <param name="WholeForce">Elastic critical force as one piece, elastic frames in it [N].</param>
+/// <param name="WholeSlenderness">Slenderness as one piece [-].</param>
+/// <param name="LegRadius">Radius of gyration of one part between its connections [m].</param>
+/// <param name="FreeLength">Length of a part between its connections, missing lacing counted [m].</param>
+public sealed record BoundParts(double WholeForce, double WholeSlenderness, double LegRadius, double FreeLength)
+{
+    /// <summary>Shear angle per shear force of lacing or battens [1/N]; null of stitched parts.</summary>
+    public double? ShearFlexibility { get; init; }
+
+    /// <summary>Moment of inertia of one leg between battens [m⁴]; null without them.</summary>
+    public double? LegInertia { get; init; }
+
+    /// <summary>Distance between the centroids of welded parts [m]; null of others.</summary>
+    public double? Separation { get; init; }
 }
 
 /// <summary>The column that a member is at one cut.</summary>
@@ -38,6 +58,15 @@ public sealed record ModeAtCut(string? Place, MemberSection Section, MemberStren
 
     /// <summary>Moment of the member's own weight in it, factored [N·m]; 0 where none counts.</summary>
     public double OwnMoment { get; init; }
+
+    /// <summary>How far the force is off the centroid across the truss, bow in it [m]; 0 in modes without a moment.</summary>
+    public double EccentricityX { get; init; }
+
+    /// <summary>The same in the plane of the truss [m].</summary>
+    public double EccentricityY { get; init; }
+
+    /// <summary>The stresses of the timber; null of metal.</summary>
+    public TimberDesign? Timber { get; init; }
 }
 
 /// <summary>What a member carries in one sense at one level, with all that led to it.</summary>

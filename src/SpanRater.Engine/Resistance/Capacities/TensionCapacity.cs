@@ -67,7 +67,7 @@ internal static class TensionCapacity
         {
             SectionProperties section = at.Section.Properties!;
             (double moment, double eccentricity) = TogetherOn(section, strength, rules, x, y);
-            yield return new ModeAtCut(at.Place, at.Section, rules.Combined.Tension(plain.MinBy(p => p.Value)!, moment, eccentricity));
+            yield return new ModeAtCut(at.Place, at.Section, rules.Combined.Tension(plain.MinBy(p => p.Value)!, moment, eccentricity)) { EccentricityX = x, EccentricityY = y };
         }
     }
 

@@ -55,10 +55,10 @@ internal static class TimberCapacity
             if (sense == Sense.Tension)
             {
                 TimberStrength plain = TimberMember.Tension(design, MemberCapacity.NetAreaOf(section));
-                modes.Add(new ModeAtCut(place, section, plain));
+                modes.Add(new ModeAtCut(place, section, plain) { Timber = design });
                 if (eccentricity + own > 0)
                 {
-                    modes.Add(new ModeAtCut(place, section, WithMoment(own, plain.Value, e => TimberMember.TensionAndMoment(plain, design, width, depth, 1, e), eccentricity)) { OwnMoment = own });
+                    modes.Add(new ModeAtCut(place, section, WithMoment(own, plain.Value, e => TimberMember.TensionAndMoment(plain, design, width, depth, 1, e), eccentricity)) { Timber = design, OwnMoment = own, EccentricityX = x, EccentricityY = y });
                 }
 
                 continue;
@@ -72,10 +72,10 @@ internal static class TimberCapacity
                 return [];
             }
 
-            modes.Add(new ModeAtCut(place, section, column));
+            modes.Add(new ModeAtCut(place, section, column) { Timber = design });
             if (eccentricity + own > 0)
             {
-                modes.Add(new ModeAtCut(place, section, WithMoment(own, column.Value, e => TimberMember.CompressionAndMoment(column, design, width, depth, lengthAlong, 1, e), eccentricity)) { OwnMoment = own });
+                modes.Add(new ModeAtCut(place, section, WithMoment(own, column.Value, e => TimberMember.CompressionAndMoment(column, design, width, depth, lengthAlong, 1, e), eccentricity)) { Timber = design, OwnMoment = own, EccentricityX = x, EccentricityY = y });
             }
         }
 

@@ -39,6 +39,9 @@ public sealed record TimberDesign
     /// <summary>Modulus for stability.</summary>
     public required AdjustedValue LeastModulus { get; init; }
 
+    /// <summary>Factors of the method on the moment that the timber carries.</summary>
+    public IReadOnlyList<StrengthFactor> BendingFactors => Whole.Bending;
+
     /// <summary>Factors of the method on a strength as a whole, by what carries it: resistance factors by LRFR, 1.33 at operating level.</summary>
     internal Factored Whole { get; }
 

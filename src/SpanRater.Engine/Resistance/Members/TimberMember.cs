@@ -15,6 +15,12 @@ public sealed record TimberStrength(
     /// <summary>Slenderness above which the rule does not hold [-].</summary>
     public const double MostSlender = 50;
 
+    /// <summary>Compression along the grain before the loss to buckling, resistance factor in it, Fc* [Pa]; null in tension.</summary>
+    public double? ColumnStress { get; init; }
+
+    /// <summary>Euler's stress 0.822 E'min/(le/d)² [Pa]; null in tension.</summary>
+    public double? EulerStress { get; init; }
+
     /// <summary>Whether it is more slender than the rule holds for: the strength is then not to be used.</summary>
     public bool IsTooSlender => Slenderness > MostSlender;
 }
@@ -63,7 +69,8 @@ public static class TimberMember
         Checked.Positive(lengthAcross, nameof(lengthAcross));
         Checked.Positive(lengthAlong, nameof(lengthAlong));
         double slenderness = Math.Max(lengthAcross / thickness, lengthAlong / depth);
-        double stability = Stability(Phi(design.Compression.Value, design.Whole.Compression), design.LeastModulus.Value, slenderness);
+        double before = Phi(design.Compression.Value, design.Whole.Compression);
+        double stability = Stability(before, design.LeastModulus.Value, slenderness);
         return new(
             MemberMode.TimberCompression,
             thickness * depth,
@@ -71,7 +78,11 @@ public static class TimberMember
             stability,
             slenderness,
             [.. design.Whole.Compression, .. design.Whole.Level],
-            [.. ClausesOf(design.Compression, design.Whole.Compression), TimberClauses.TimberColumns]);
+            [.. ClausesOf(design.Compression, design.Whole.Compression), TimberClauses.TimberColumns])
+        {
+            ColumnStress = before,
+            EulerStress = Euler(design.LeastModulus.Value, slenderness),
+        };
     }
 
     /// <summary>Strength in compression at an eccentricity in the direction of the depth, or with a bow that way.</summary>

@@ -1,0 +1,103 @@
+using SpanRater.Files;
+
+namespace SpanRater.Reports;
+
+/// <summary>How a capacity follows from section and material: every mode with its equation, its numbers and its value.</summary>
+internal static class CapacitySheet
+{
+    /// <summary>The sheet of a row that has such a capacity, or what is missing for one; nothing where the capacity is given.</summary>
+    public static IEnumerable<ResultBlock> Of(RatingRow row, DisplayUnits units) => row switch
+    {
+        { Resistance: { } resistance } => Sheet(resistance, row, new SheetUnits(units)),
+        { Lacking: { Count: > 0 } lacking } => [new ResultBlock.Items("Missing for a capacity from its section, and how to give it:", [.. lacking.Select(MissingDatumWording.Of)])],
+        _ => [],
+    };
+
+    private static IEnumerable<ResultBlock> Sheet(MemberResistance resistance, RatingRow row, SheetUnits sheet)
+    {
+        ModeAtCut governing = resistance.Governing;
+        yield return new ResultBlock.Heading($"Capacity of {row.Member.Name} in {Words.Of(row.Sense)}", 3);
+        if (row.Sense == Sense.Compression && resistance.Modes.Any(m => m.Axes is not null))
+        {
+            yield return new ResultBlock.Paragraph("As a column, about both axes:");
+            yield return new ResultBlock.Grid(ColumnTelling.Table(resistance, sheet));
+            foreach (ResultBlock block in ColumnTelling.Of(resistance, governing, sheet))
+            {
+                yield return block;
+            }
+        }
+
+        foreach (ModeAtCut mode in resistance.Modes)
+        {
+            string at = mode.Place is { } place ? $", {place}" : resistance.Make.Section.Cuts.Count > 0 ? ", away from the cuts" : "";
+            yield return new ResultBlock.Paragraph($"{Capital(ModeWords.Of(mode))}{at}{(ReferenceEquals(mode, governing) ? ": governs" : "")}.", Strong: ReferenceEquals(mode, governing));
+            foreach (ResultBlock step in Steps(mode, resistance.Make, sheet))
+            {
+                yield return step;
+            }
+
+            yield return new ResultBlock.Items("From:", [.. From(mode.Strength)]);
+        }
+
+        yield return new ResultBlock.Paragraph($"The least governs: {ModeWords.Of(governing)}{(governing.Place is { } worst ? $" at {worst}, the worst cut, counted as if it went all along" : "")}, {sheet.Force(governing.Strength.Value)}.");
+        if (resistance.Factors is { } factors)
+        {
+            yield return Factors(factors, governing, resistance, sheet);
+            yield return new ResultBlock.Items("From:",
+            [
+                $"φc = {SheetUnits.Plain(factors.Condition.Value)}, condition{(factors.IsConditionAssumed ? " not given, that of a poor one assumed" : "")}: {factors.Condition.Clause.CitationWithMark}",
+                $"φs = {SheetUnits.Plain(factors.System.Value)}, system: {factors.System.Clause.CitationWithMark}",
+                $"their product at least {SheetUnits.Plain(MemberFactors.Least)}: {StrengthClauses.LeastOfBoth.CitationWithMark}",
+            ]);
+        }
+        else
+        {
+            yield return SheetUnits.Step($"C = {sheet.Force(resistance.Value)}");
+        }
+
+        foreach (string note in Notes(resistance))
+        {
+            yield return new ResultBlock.Paragraph(note, Strong: true);
+        }
+    }
+
+    private static IEnumerable<ResultBlock> Steps(ModeAtCut mode, MemberMake make, SheetUnits sheet) => mode.Strength switch
+    {
+        TensionStrength strength => StrengthTelling.Of(strength, mode, make, sheet),
+        ColumnStrength strength => StrengthTelling.Of(strength, make, sheet),
+        TimberStrength strength => TimberTelling.Of(strength, mode, sheet),
+        CombinedStrength strength => CombinedTelling.Of(strength, mode, make, sheet),
+        _ => throw new ArgumentOutOfRangeException(nameof(mode), mode, "Every strength has its steps."),
+    };
+
+    private static IEnumerable<string> From(MemberStrength strength)
+    {
+        Clause[] all = [.. strength.Clauses.Concat(strength.Factors.Select(f => f.Clause)).Distinct()];
+        foreach (Clause clause in all)
+        {
+            yield return $"{clause.Says}: {clause.Values} ({(clause.Mark == ClauseMark.Practice ? "common practice" : clause.CitationWithMark)})";
+        }
+    }
+
+    private static ResultBlock.Equation Factors(MemberFactors factors, ModeAtCut governing, MemberResistance resistance, SheetUnits sheet)
+    {
+        string product = $"{SheetUnits.Plain(factors.Condition.Value)}·{SheetUnits.Plain(factors.System.Value)}";
+        string held = factors.IsHeldAtLeast ? $", which is below {SheetUnits.Plain(MemberFactors.Least)} and is held there" : "";
+        return SheetUnits.Step($"C = φc·φs·P; φc·φs = {product} = {SheetUnits.Plain(factors.Condition.Value * factors.System.Value)}{held}; C = {SheetUnits.Plain(factors.Value)}·{sheet.Force(governing.Strength.Value)} = {sheet.Force(resistance.Value)}");
+    }
+
+    private static IEnumerable<string> Notes(MemberResistance resistance)
+    {
+        if (resistance.HeadsNotMeasured)
+        {
+            yield return "The heads of these eyebars are not measured: their bodies alone are rated. Write head width and pin hole in sections.csv.";
+        }
+
+        if (resistance.Slender is { } slender)
+        {
+            yield return $"More slender than the standard allows: {SheetUnits.Plain(slender.Slenderness)}, and the limit is {SheetUnits.Plain(slender.Limit)} ({ResistanceClauses.SlendernessLimits.CitationWithMark}). A warning; no strength is taken off for it.";
+        }
+    }
+
+    private static string Capital(string word) => char.ToUpperInvariant(word[0]) + word[1..];
+}
