@@ -15,6 +15,9 @@ public enum AlternativeKind
     /// <summary>The wearing surface taken off: no case DW at all.</summary>
     OverlayOff,
 
+    /// <summary>The member of the lowest factor repaired to as built, wherever anything was seen on it.</summary>
+    AsBuilt,
+
     /// <summary>All of the others that are offered, at once.</summary>
     AllTogether,
 }
@@ -36,6 +39,9 @@ public enum NotOfferedReason
 
     /// <summary>There is no wearing surface.</summary>
     NoWearingSurface,
+
+    /// <summary>Nothing seen on the member of the lowest factor takes anything from the capacity that counts.</summary>
+    NothingLost,
 }
 
 /// <summary>The bridge rated again for the same vehicles with one thing changed, or with several.</summary>
@@ -46,6 +52,9 @@ public sealed record Alternative
 
     /// <summary>The single changes in it.</summary>
     public required IReadOnlyList<AlternativeKind> Parts { get; init; }
+
+    /// <summary>Name of the member that is repaired; null where none is.</summary>
+    public string? Repaired { get; init; }
 
     /// <summary>The posting with the change; null where the truss is refused.</summary>
     public Posting? Posting { get; init; }

@@ -74,7 +74,8 @@ public sealed class Alternatives
     /// <summary>The bridge with one change, or with several.</summary>
     /// <param name="bridge">The bridge.</param>
     /// <param name="changes">The changes.</param>
-    public static Bridge Changed(Bridge bridge, IEnumerable<AlternativeKind> changes)
+    /// <param name="repaired">Position of the member that <see cref="AlternativeKind.AsBuilt"/> repairs; asked for by that change alone.</param>
+    public static Bridge Changed(Bridge bridge, IEnumerable<AlternativeKind> changes, int? repaired = null)
     {
         ArgumentNullException.ThrowIfNull(bridge);
         ArgumentNullException.ThrowIfNull(changes);
@@ -84,12 +85,23 @@ public sealed class Alternatives
             AlternativeKind.HeldToMiddle => b with { Deck = b.Deck with { VehiclesHeldToMiddle = true } },
             AlternativeKind.CrawlSpeed => b with { Rating = b.Rating with { Impact = null, CrawlSpeed = "what if" } },
             AlternativeKind.OverlayOff => b with { Cases = WithoutSurface(b.Cases)!, RightCases = WithoutSurface(b.RightCases) },
-            _ => throw new ArgumentOutOfRangeException(nameof(changes), change, "One change at a time."),
+            AlternativeKind.AsBuilt when repaired is { } member => b with { Makes = Repaired(b.Makes, member)!, RightMakes = Repaired(b.RightMakes, member) },
+            _ => throw new ArgumentOutOfRangeException(nameof(changes), change, "One change at a time, and of a repair the member."),
         });
     }
 
     private static IReadOnlyList<LoadCase>? WithoutSurface(IReadOnlyList<LoadCase>? cases) =>
         cases is null ? null : [.. cases.Where(c => c.Name != Bridge.WearingSurfaceCase)];
+
+    private static IReadOnlyList<MemberMake?>? Repaired(IReadOnlyList<MemberMake?>? makes, int member) =>
+        makes is null ? null : [.. makes.Select((make, m) => m == member ? make?.AsBuilt : make)];
+
+    // Given capacities, and what was seen without loss, leave a repair nothing to give back.
+    private bool TakesAway(RatingRow row) =>
+        row.Resistance is { } found
+        && Present.Rating.Method.StrengthsAt(row.Level) is { } rules
+        && MemberCapacity.Of(found.Make.AsBuilt, row.Sense, rules, Present.Rating.Bridge.Rating.Condition).Resistance is { } sound
+        && sound.Value > found.Value * (1 + 1e-9);
 
     private NotOfferedReason? WhyNot(AlternativeKind kind)
     {
@@ -104,6 +116,8 @@ public sealed class Alternatives
                     : null;
             case AlternativeKind.CrawlSpeed:
                 return rows.Any(r => r.Impact > 0) ? null : NotOfferedReason.NoImpact;
+            case AlternativeKind.AsBuilt:
+                return Lowest is { } lowest && TakesAway(lowest) ? null : NotOfferedReason.NothingLost;
             default:
                 return bridge.FindCase(Bridge.WearingSurfaceCase) is null && bridge.RightCases?.Any(c => c.Name == Bridge.WearingSurfaceCase) is not true
                     ? NotOfferedReason.NoWearingSurface
@@ -113,8 +127,9 @@ public sealed class Alternatives
 
     private Alternative With(AlternativeKind kind, IReadOnlyList<AlternativeKind> parts)
     {
-        var alternative = new Alternative { Kind = kind, Parts = parts };
-        if (!MemberRater.Rate(Changed(Present.Rating.Bridge, parts), Present.Rating.Method, vehicles).TryGet(out BridgeRating? rating, out Refusal? refusal))
+        int? repaired = parts.Contains(AlternativeKind.AsBuilt) ? Lowest!.MemberIndex : null;
+        var alternative = new Alternative { Kind = kind, Parts = parts, Repaired = repaired is null ? null : Lowest!.Member.Name };
+        if (!MemberRater.Rate(Changed(Present.Rating.Bridge, parts, repaired), Present.Rating.Method, vehicles).TryGet(out BridgeRating? rating, out Refusal? refusal))
         {
             return alternative with { Refusal = refusal };
         }

@@ -62,6 +62,7 @@ public sealed class MemberRater
         }
 
         rater.RateBesideLegalVehicles(vehicles);
+        rater.stamps.AddForCapacities(rater.rows);
         return new BridgeRating(bridge, method, rater.rows, rater.stamps.All, crossings);
     }
 

@@ -70,6 +70,20 @@ internal sealed class RatingStamps(Bridge bridge, RatingMethod method)
         }
     }
 
+    /// <summary>What holds for the capacities of the rows, all of them made.</summary>
+    public void AddForCapacities(IReadOnlyList<RatingRow> rows)
+    {
+        if (!rows.Any(r => r is { Capacity: not null, Resistance: null, Status: RatingStatus.Rated or RatingStatus.DeadExceeds }))
+        {
+            stamps.RemoveAll(s => s is Stamp.GivenCapacities);
+        }
+
+        foreach (Stamp stamp in ResistanceStamps.Of(bridge, rows))
+        {
+            Add(stamp);
+        }
+    }
+
     /// <summary>Adds a stamp that is not there yet.</summary>
     public void Add(Stamp stamp)
     {

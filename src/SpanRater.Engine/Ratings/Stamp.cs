@@ -80,6 +80,49 @@ public abstract record Stamp
     /// <param name="Value">The factor used [-].</param>
     public sealed record ConfirmedByUser(Clause Clause, double Value) : Stamp;
 
+    /// <summary>A strength is assumed by year, since it is not known.</summary>
+    /// <param name="Material">Name of the material.</param>
+    /// <param name="Kind">What it is.</param>
+    /// <param name="Built">Year of building; null where the row holds for any year.</param>
+    /// <param name="Row">The row.</param>
+    public sealed record StrengthByYear(string Material, MaterialKind Kind, int? Built, PublishedStrength Row) : Stamp;
+
+    /// <summary>The condition is not given: the condition factor is that of a poor one.</summary>
+    /// <param name="Factor">The factor [-].</param>
+    public sealed record ConditionNotGiven(double Factor) : Stamp;
+
+    /// <summary>Heads of eyebars are not measured: their bodies alone are rated.</summary>
+    /// <param name="Members">Names of the members.</param>
+    public sealed record HeadsNotMeasured(string Members) : Stamp;
+
+    /// <summary>A member is more slender than the standard allows.</summary>
+    /// <param name="Member">Its name.</param>
+    /// <param name="Warning">How much, and the limit.</param>
+    public sealed record TooSlender(string Member, SlendernessWarning Warning) : Stamp;
+
+    /// <summary>Posts and floorbeams alone hold the top joints of a pony truss sideways, and are not rated for it.</summary>
+    public sealed record PonyFramesNotRated() : Stamp;
+
+    /// <summary>Rust pushes parts of a member apart, and no number follows from it.</summary>
+    /// <param name="Member">Its name.</param>
+    /// <param name="Truss">Name of the truss; null where it is on all of them.</param>
+    /// <param name="Place">Where; empty where that is not said.</param>
+    public sealed record PackRust(string Member, string? Truss, string Place) : Stamp;
+
+    /// <summary>Slack pieces of a member are counted as carrying nothing.</summary>
+    /// <param name="Member">Its name.</param>
+    /// <param name="Truss">Name of the truss; null where it is on all of them.</param>
+    /// <param name="Count">How many.</param>
+    public sealed record SlackPieces(string Member, string? Truss, int Count) : Stamp;
+
+    /// <summary>A capacity that counts rests on a clause in doubt, and nobody has looked it up.</summary>
+    /// <param name="Clause">The clause.</param>
+    public sealed record StrengthToConfirm(Clause Clause) : Stamp;
+
+    /// <summary>A capacity that counts rests on a clause in doubt, and the user says that it has been looked up.</summary>
+    /// <param name="Clause">The clause.</param>
+    public sealed record StrengthConfirmedByUser(Clause Clause) : Stamp;
+
     /// <summary>Impact is left out for a class of vehicles.</summary>
     /// <param name="Class">The class.</param>
     public sealed record NoImpact(VehicleClass Class) : Stamp;

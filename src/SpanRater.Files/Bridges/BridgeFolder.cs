@@ -86,7 +86,7 @@ public static class BridgeFolder
 
         DeadTable? dead = Exists(folder, DeadFile) ? ReadTable(folder, DeadFile, findings, (text, file, list) => DeadTable.Read(text, file, joints, said?.Deck, list)) : null;
         LoadsTable? loads = Exists(folder, LoadsFile) ? ReadTable(folder, LoadsFile, findings, (text, file, list) => LoadsTable.Read(text, file, joints, list)) : null;
-        DeadLoads? deadLoads = truss is null || said is null ? null : DeadLoads.Of(truss, said, members!, dead, loads, findings);
+        DeadLoads? deadLoads = truss is null || said is null ? null : DeadLoads.Of(truss, said, members!, sections, materials, dead, loads, findings);
 
         if (members is not null)
         {

@@ -9,9 +9,10 @@ internal sealed record DeadLoads(DeadLoadAccount Account, IReadOnlyList<LoadCase
     private static readonly string[] DeadCases = [Bridge.ComponentsCase, Bridge.WearingSurfaceCase];
 
     /// <summary>The dead load, and with it all cases.</summary>
-    public static DeadLoads Of(Truss truss, BridgeToml said, MembersTable members, DeadTable? table, LoadsTable? loads, FindingList findings)
+    public static DeadLoads Of(Truss truss, BridgeToml said, MembersTable members, SectionsTable? sections, MaterialsToml? materials, DeadTable? table, LoadsTable? loads, FindingList findings)
     {
-        List<DeadItem> items = [.. MemberItems(members, said.Dead, findings), .. table?.Items ?? []];
+        var weights = new MemberWeighing(members, sections, materials, said.Dead, findings);
+        List<DeadItem> items = [.. weights.Items(table is not null), .. table?.Items ?? []];
         TakeOff? takeOff = items.Count > 0 && !findings.HasErrors ? TakeOff.Of(truss, said.Deck, items) : null;
         IReadOnlyList<LoadCase> cases = loads?.Cases ?? [], given = [.. cases.Where(c => DeadCases.Contains(c.Name))];
         foreach (LoadCase both in given)
@@ -19,7 +20,7 @@ internal sealed record DeadLoads(DeadLoadAccount Account, IReadOnlyList<LoadCase
             DeadItem? item = items.Find(i => (i.Case == DeadCase.Components ? Bridge.ComponentsCase : Bridge.WearingSurfaceCase) == both.Name);
             if (item is not null && !said.Dead.HasLoads)
             {
-                Place where = item.Weight is DeadWeight.Members ? FirstWeight(members) : table!.PlaceOf(item);
+                Place where = item.Weight is DeadWeight.Members ? weights.FirstPlace : table!.PlaceOf(item);
                 findings.Error(said.Dead.Where, $"{where} and {loads!.PlaceOf(both.Name)} both give dead load of case {both.Name}: write loads = \"add\" under [dead] where loads.csv adds to the take-off, or loads = \"replace\" where it stands in its place.");
             }
         }
@@ -32,47 +33,5 @@ internal sealed record DeadLoads(DeadLoadAccount Account, IReadOnlyList<LoadCase
 
         LoadCase[] others = [.. cases.Where(c => !DeadCases.Contains(c.Name))];
         return new DeadLoads(account, [.. left, .. others], right is null ? null : [.. right, .. others]);
-    }
-
-    private static Place FirstWeight(MembersTable members) => members.PlaceOf(members.Weights.FindIndex(w => w is not null), "weight");
-
-    private static IReadOnlyList<DeadItem> MemberItems(MembersTable members, DeadSettings said, FindingList findings)
-    {
-        if (members.Weights.TrueForAll(w => w is null))
-        {
-            if (said.Allowance is not null)
-            {
-                findings.Warning(said.Where, $"allowance is added to the weights of members, and {BridgeFolder.MembersFile} gives none: it has no effect.");
-            }
-
-            return [];
-        }
-
-        for (int m = 0; m < members.Members.Count; m++)
-        {
-            if (members.IsBlank(m, "weight"))
-            {
-                findings.Error(members.PlaceOf(m, "weight"), $"member \"{members.Members[m].Name}\" has no weight, and others have: write its weight per length, 0 where it is counted elsewhere.");
-            }
-        }
-
-        if (said.Allowance is not { } allowance)
-        {
-            if (said.HasAllowance)
-            {
-                return [];
-            }
-
-            findings.Error(said.Where, $"{FirstWeight(members)} gives the weight of a member, and the allowance for rivets, lacing and gussets is missing: write allowance = 0.10, or what it is, under [dead]; 0 where the weights hold them.");
-            return [];
-        }
-
-        double[] weights = [.. members.Weights.Select(w => w ?? 0)];
-        string source = $"weights of {BridgeFolder.MembersFile}, members as built";
-        return
-        [
-            new DeadItem("members, bare", DeadCase.Components, new DeadWeight.Members(weights, 1)) { Source = source },
-            new DeadItem("allowance for rivets, lacing and gussets", DeadCase.Components, new DeadWeight.Members(weights, allowance)) { Source = $"allowance of {BridgeFolder.BridgeFile}" },
-        ];
     }
 }

@@ -73,12 +73,12 @@ internal sealed class MemberMakes(MembersTable members, SectionsTable? sections,
     private double OwnMomentOf(int m, MemberSection section, Material? material, double across)
     {
         double weight = material is not TimberMaterial ? 0
-            : members.Weights[m] ?? (section.Area * UnitWeightOf(material));
+            : members.Weights[m] ?? (section.Area * UnitWeightOf(material.Kind));
         return weight * across * across / 8;
     }
 
-    /// <summary>Weight per volume of a material [N/m³].</summary>
-    public static double UnitWeightOf(Material? material) => material?.Kind switch
+    /// <summary>Weight per volume of a kind of material [N/m³].</summary>
+    public static double UnitWeightOf(MaterialKind kind) => kind switch
     {
         MaterialKind.Timber => PublishedUnitWeight.Find("timber")!.Weight,
         MaterialKind.WroughtIron => 480 * PublishedUnitWeight.PoundPerCubicFoot,

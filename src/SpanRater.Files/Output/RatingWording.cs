@@ -115,6 +115,17 @@ public static class RatingWording
         Stamp.DefaultToConfirm s => string.Create(CultureInfo.InvariantCulture, $"to confirm: {s.Clause.Says}, {s.Value:0.00##} ({s.Clause.CitationWithMark}; {s.Clause.Doubt}): look it up in your copy and, where it agrees, write confirmed = [\"{s.Clause.Name}\"] under [rating] in bridge.toml"),
         Stamp.GivenEmergencyFactor s => string.Create(CultureInfo.InvariantCulture, $"emergency_factor {s.Given:0.00##} is given in bridge.toml and replaces the LRFR live-load factor of emergency vehicles, {s.Own:0.00##}"),
         Stamp.ConfirmedByUser s => string.Create(CultureInfo.InvariantCulture, $"confirmed by the user: {s.Clause.Says}, {s.Value:0.00##} ({s.Clause.Citation})"),
+        Stamp.StrengthByYear s => string.Create(
+            CultureInfo.InvariantCulture,
+            $"assumed: material \"{s.Material}\" has the strength by year, Fy {Stress(s.Row.Yield, units)}{(s.Row.Ultimate is { } fu ? $", Fu {Stress(fu, units)}" : "")} ({MaterialWords.Of(s.Kind)}{(s.Built is { } built ? $" of {built}" : "")}, row \"{s.Row.Period}\"; {s.Row.Clause.CitationWithMark}); a test may say otherwise"),
+        Stamp.ConditionNotGiven s => string.Create(CultureInfo.InvariantCulture, $"assumed: the condition is not given, so that the condition factor is that of a poor one, {s.Factor:0.00}: write condition under [rating] in bridge.toml"),
+        Stamp.HeadsNotMeasured s => $"heads of eyebars are not measured, and the bodies alone are rated: {s.Members}",
+        Stamp.TooSlender s => string.Create(CultureInfo.InvariantCulture, $"warning: {s.Member} is more slender in {(s.Warning.Duty is MemberDuty.MainCompression or MemberDuty.SecondaryCompression ? "compression" : "tension")} than the standard allows: {s.Warning.Slenderness:0.#}, and the limit is {s.Warning.Limit:0} ({ResistanceClauses.SlendernessLimits.CitationWithMark}); no strength is taken off for it"),
+        Stamp.PonyFramesNotRated => "pony truss: posts and floorbeams alone hold its top joints sideways; posts, end posts and their connections must also take the brace force of the chord, which is not rated here",
+        Stamp.PackRust s => $"pack rust seen on {s.Member}{On(s.Truss)}{(s.Place.Length == 0 ? "" : $" at {s.Place}")}: no number follows from it, and what is behind it is not measured",
+        Stamp.SlackPieces s => string.Create(CultureInfo.InvariantCulture, $"slack in {s.Member}{On(s.Truss)}: {s.Count} {(s.Count == 1 ? "piece is" : "pieces are")} counted as carrying nothing"),
+        Stamp.StrengthToConfirm s => $"to confirm: {s.Clause.Says}, {s.Clause.Values} ({s.Clause.CitationWithMark}; {s.Clause.Doubt}): look it up in your copy and, where it agrees, write confirmed = [\"{s.Clause.Name}\"] under [rating] in bridge.toml",
+        Stamp.StrengthConfirmedByUser s => $"confirmed by the user: {s.Clause.Says}, {s.Clause.Values} ({s.Clause.Citation})",
         Stamp.NoImpact s => $"no impact on vehicles of class {VehicleClassNames.Name(s.Class)}",
         _ => throw new ArgumentOutOfRangeException(nameof(stamp), stamp, "Every stamp has a sentence."),
     };
@@ -142,6 +153,10 @@ public static class RatingWording
         ShareOutcome.WheelOutside s => $"no lateral share: a wheel line would stand {Length(s.FromFarTruss, units)} from one truss, and the trusses are {Length(s.TrussSpacing, units)} apart; check roadway and truss_spacing, or give truss_share",
         _ => throw new ArgumentOutOfRangeException(nameof(share), share, "Every outcome has a sentence."),
     };
+
+    private static string On(string? truss) => truss is null ? "" : $" ({truss} truss)";
+
+    private static string Stress(double stress, DisplayUnits units) => $"{ResultTable.Figure(units.From(Quantity.Stress, stress), units.Name == "us" ? 2 : 1)} {units.Symbol(Quantity.Stress)}";
 
     private static string Length(double metres, DisplayUnits units) =>
         $"{ResultTable.Figure(units.From(Quantity.Length, metres), 2)} {units.Symbol(Quantity.Length)}";

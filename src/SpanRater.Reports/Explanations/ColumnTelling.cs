@@ -30,7 +30,7 @@ internal static class ColumnTelling
         }
         else
         {
-            yield return new ResultBlock.Paragraph($"{WhereK(make)} At {governing.Place ?? "the member all along"}:");
+            yield return new ResultBlock.Paragraph($"{WhereK(make)}{(governing.Place is { } place ? $" At {place}:" : "")}");
         }
 
         foreach ((string plane, BucklingAxis axis) in ((string, BucklingAxis)[])[("in plane", axes.InPlane), ("out of plane", axes.OutOfPlane)])

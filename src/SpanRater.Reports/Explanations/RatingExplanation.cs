@@ -58,7 +58,13 @@ public static class RatingExplanation
     }
 
     // Once a truss, where a capacity follows from the section or would but for what is missing.
-    private static IEnumerable<(string? Truss, MemberMake Make)> Makes(IEnumerable<RatingRow> rows, Bridge bridge) =>
+    private static (string? Truss, MemberMake Make)[] Makes(IEnumerable<RatingRow> rows, Bridge bridge)
+    {
+        (string? Truss, MemberMake Make)[] makes = [.. MakesOf(rows, bridge)];
+        return makes.Select(m => string.Join("; ", m.Make.Section.Observations.Select(MakeWording.Of))).Distinct().Count() == 1 ? [(null, makes[0].Make)] : makes;
+    }
+
+    private static IEnumerable<(string? Truss, MemberMake Make)> MakesOf(IEnumerable<RatingRow> rows, Bridge bridge) =>
         from row in rows.Where(r => r.Resistance is not null || r.Lacking is not null).DistinctBy(r => r.Truss)
         let make = bridge.MakeOf(row.Truss is { } name ? Math.Max(0, bridge.Deck.TrussNames.ToList().IndexOf(name)) : 0, row.MemberIndex)
         where make is not null

@@ -13,7 +13,7 @@ internal static class SectionSheet
         MemberSection section = make.Section.AsBuilt;
         yield return new ResultBlock.Heading($"What {member} is made of{(truss is null ? "" : $", {truss} truss")}: section {section.Name}");
         yield return new ResultBlock.Paragraph(Material(make.Material, sheet, units));
-        yield return new ResultBlock.Paragraph($"x runs across the member, out of the plane of the truss; y in that plane. In {sheet.SmallUnit}.");
+        yield return new ResultBlock.Paragraph($"x runs across the member, out of the plane of the truss; y in that plane. Dimensions and positions in {sheet.SmallUnit}.");
         yield return new ResultBlock.Grid(Parts(section, sheet));
         yield return new ResultBlock.Grid(SideBySide(make.Section, sheet));
         if (make.Section.AllAlong.Properties is null)
@@ -64,7 +64,7 @@ internal static class SectionSheet
         [
             .. section.Parts.Select(p => (IReadOnlyList<object?>)
             [
-                p.Name, ShapeOf(p), p.Pieces.Count.ToString(CultureInfo.InvariantCulture), Dimensions(p.Pieces[0].Shape, sheet), Positions(p, sheet), sheet.AreaFigure(p.Area), Holes(p, sheet),
+                p.Name, ShapeOf(p), p.Pieces.Count.ToString(CultureInfo.InvariantCulture), Dimensions(p.Pieces[0].Shape, sheet), Positions(p, section.Parts.Count == 1, sheet), sheet.AreaFigure(p.Area), Holes(p, sheet),
             ]),
         ]);
 
@@ -73,8 +73,8 @@ internal static class SectionSheet
     private static string Dimensions(SectionShape shape, SheetUnits sheet) => string.Join(", ", shape.Kind.Needed.Concat(shape.Kind.Optional)
         .Select(d => (d, Value: shape.AsBuilt(d))).Where(d => d.Value is not null).Select(d => $"{MakeWording.Of(d.d)} {sheet.SmallFigure(d.Value!.Value)}"));
 
-    private static string Positions(SectionPart part, SheetUnits sheet) => part.Pieces.Any(p => p.Placement is null)
-        ? "not given"
+    private static string Positions(SectionPart part, bool alone, SheetUnits sheet) => part.Pieces.Any(p => p.Placement is null)
+        ? part.Pieces.Count == 1 && alone ? "alone" : "not given"
         : string.Join("; ", part.Pieces.Select(p => $"({sheet.SmallFigure(p.Placement!.X)}, {sheet.SmallFigure(p.Placement.Y)}){(p.Placement.Mirrored ? " mirrored" : "")}{(p.Placement.UpsideDown ? " turned over" : "")}{(p.Placement.Turned == 0 ? "" : $" turned {SheetUnits.Plain(p.Placement.Turned)}°")}"));
 
     private static string Holes(SectionPart part, SheetUnits sheet) => part.Holes switch

@@ -1,34 +1,8 @@
 namespace SpanRater;
 
-/// <summary>Net sections across staggered holes, and the part of them that works.</summary>
+/// <summary>The part of a net section that works.</summary>
 public static class NetChain
 {
-    /// <summary>Net width of a plate, or of an angle laid flat, along a chain of holes [m]: W − Σ d + Σ s²/(4 g). The least of all chains counts. Source: AASHTO LRFD 6.8.3, from memory.</summary>
-    /// <param name="width">Gross width [m].</param>
-    /// <param name="holes">Width deducted for each hole of the chain [m].</param>
-    /// <param name="staggers">For each step of the chain to the next hole: pitch along the force and gauge across it [m]; a step straight across is left out or has no pitch.</param>
-    public static double Width(double width, IReadOnlyList<double> holes, IReadOnlyList<(double Pitch, double Gauge)> staggers)
-    {
-        ArgumentNullException.ThrowIfNull(holes);
-        ArgumentNullException.ThrowIfNull(staggers);
-        Checked.Positive(width, nameof(width));
-        double net = width;
-        foreach (double hole in holes)
-        {
-            Checked.Positive(hole, nameof(holes));
-            net -= hole;
-        }
-
-        foreach ((double pitch, double gauge) in staggers)
-        {
-            Checked.NotNegative(pitch, nameof(staggers));
-            Checked.Positive(gauge, nameof(staggers));
-            net += pitch * pitch / (4 * gauge);
-        }
-
-        return Math.Min(net, width);
-    }
-
     /// <summary>Part U of a net section that works, 1 − x/L [-]. Source: AASHTO LRFD Table 6.8.2.2-1, from memory.</summary>
     /// <param name="eccentricity">Distance x of the centroid from the connected face [m].</param>
     /// <param name="connectionLength">Length L of the connection along the force, more than x [m].</param>

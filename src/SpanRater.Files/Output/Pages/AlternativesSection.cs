@@ -132,6 +132,7 @@ internal static class AlternativesSection
         json.WriteStartObject();
         json.WriteString("change", AlternativeWording.InJson(each.Kind));
         json.WriteNames("changes", each.Parts.Select(AlternativeWording.InJson));
+        json.WriteString("repaired", each.Repaired);
         json.WriteString("asksFor", AlternativeWording.AsksFor(each, bridge, DisplayUnits.Si));
         json.WriteNumberOrNull("gain", each.Gain);
         RatingPage.WriteGoverning(json, "lowest", each.Lowest);

@@ -165,12 +165,12 @@ public static class RatingPage
     private static ResultTable Table(IEnumerable<RatingRow> rows)
     {
         RatingRow[] shown = [.. rows];
-        bool apart = shown.Any(r => r.Truss is not null);
+        bool apart = shown.Any(r => r.Truss is not null), modes = shown.Any(r => r.Resistance is not null);
         return new ResultTable(
             [
                 .. apart ? [new ResultColumn("truss")] : Array.Empty<ResultColumn>(),
                 new("factor"), new("member"), new("sense"), new("vehicle"), new("level"), new("capacity", Quantity.Force), new("DC", Quantity.Force),
-                new("DW", Quantity.Force), new("live", Quantity.Force), new("impact", Quantity.Number, 3), new("role"),
+                new("DW", Quantity.Force), new("live", Quantity.Force), new("impact", Quantity.Number, 3), .. modes ? [new ResultColumn("mode")] : Array.Empty<ResultColumn>(), new("role"),
             ],
             [
                 .. shown.Select(r => (IReadOnlyList<object?>)
@@ -186,6 +186,7 @@ public static class RatingPage
                     r.DeadWearing,
                     r.Live,
                     r.Impact,
+                    .. modes ? [ModeWords.Governing(r) ?? ""] : Array.Empty<object?>(),
                     r.Member.Role,
                 ]),
             ]);
@@ -193,7 +194,7 @@ public static class RatingPage
 
     private static IReadOnlyList<object?> CsvRow(RatingRow r, DisplayUnits units) =>
     [
-        r.Truss ?? "", Part, r.Member.Name, r.Vehicle.Name, r.Beside?.Vehicle.Name ?? "", r.Level.Name, "force", Words.Of(r.Sense), "", Words.Of(r.Status),
+        r.Truss ?? "", Part, r.Member.Name, r.Vehicle.Name, r.Beside?.Vehicle.Name ?? "", r.Level.Name, "force", Words.Of(r.Sense), ModeWords.Governing(r) ?? "", Words.Of(r.Status),
         r.Capacity, r.DeadComponents, r.DeadWearing, r.Live, r.Impact, r.Factor, r.ComponentsFactor, r.WearingFactor,
         r.Level.LiveFactor, r.Share?.Value, r.LoadedLength, r.Reason is null ? RatingWording.Cap(r) ?? "" : RatingWording.Of(r.Reason, units),
     ];
@@ -267,7 +268,8 @@ public static class RatingPage
         json.WriteString("level", row.Level.Name);
         json.WriteString("effect", "force");
         json.WriteString("sense", Words.Of(row.Sense));
-        json.WriteNull("mode");
+        json.WriteString("mode", ModeWords.Governing(row));
+        json.WriteString("place", row.Resistance?.Governing.Place);
         json.WriteString("status", Words.Of(row.Status));
         json.WriteForce("capacity", row.Capacity);
         json.WriteForce("deadComponents", row.DeadComponents);
