@@ -51,12 +51,13 @@ internal static class ResistanceStamps
 
     private static IOrderedEnumerable<RatingRow> ByMember(IEnumerable<RatingRow> rows) => rows.OrderBy(r => r.MemberIndex).ThenByDescending(r => r.Resistance!.Slender?.Slenderness ?? 0);
 
-    // What the mode that governs rests on; of timber also the values themselves.
+    // What the mode that governs rests on; of timber also the values themselves. Of heads that are not measured no proportion is asked.
     private static IEnumerable<Clause> InDoubt(MemberResistance resistance)
     {
         MemberStrength strength = resistance.Governing.Strength;
         IEnumerable<Clause> own = strength.Clauses.Concat(strength.Factors.Select(f => f.Clause));
-        return (resistance.Make.Material is TimberMaterial { Origin: StrengthOrigin.ByGrade } ? own.Prepend(TimberClauses.DesignValues) : own).Where(c => c.ToConfirm);
+        return (resistance.Make.Material is TimberMaterial { Origin: StrengthOrigin.ByGrade } ? own.Prepend(TimberClauses.DesignValues) : own)
+            .Where(c => c.ToConfirm && !(resistance.HeadsNotMeasured && c == ResistanceClauses.Eyebars));
     }
 
     private static IEnumerable<Stamp> Seen(IEnumerable<RatingRow> rows)

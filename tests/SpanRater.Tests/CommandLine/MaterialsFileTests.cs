@@ -145,6 +145,21 @@ public sealed class MaterialsFileTests : IDisposable
         { new MissingDatum.Modulus("iron"), "No modulus for \"iron\", and a column needs it. Write modulus = \"…\" in materials.toml" },
         { TimberMember.NoLoadFactorRule, "LFR has no rule for timber in the program. Rate it by LRFR or by ASR" },
         { new MissingDatum.PonyTable(1.2), "The frames are so stiff (K = 1.20, below 1.3) that the formula for a chord on springs does not hold, and the guide's table of 1/K is not in the program. Read K in AASHTO LRFD Guide Specifications for Pedestrian Bridges (2009), Table 7.1.2-1, and give it" },
+        { new MissingDatum.NoMaterial(), "No material. Name one of materials.toml under material in members.csv" },
+        { new MissingDatum.Holes("chord", "web, flange"), "Holes of web, flange in section \"chord\" are missing, and with them the net section. Write holes and hole in sections.csv for the worst path, holes = 0 where there are none" },
+        { new MissingDatum.ShearLag(), "Shear lag is missing: how much of the net section works. Write shear lag in members.csv, 1 where every part of the section is connected" },
+        { new MissingDatum.Ends(), "How its ends are fastened is missing, and with it the effective length. Write ends in members.csv: pinned, riveted, bolted or welded" },
+        { new MissingDatum.Positions("chord", "plate"), "Positions of plate in section \"chord\" are missing, and with them the radii of gyration. Write arrangement and gap, or x and y, in sections.csv" },
+        { new MissingDatum.PartsHeld("chord"), "How the parts of section \"chord\" are held together is missing. Write a row of it in lacing.csv" },
+        { new MissingDatum.HeldSideways("U1, U2"), "Nothing says that U1, U2 are held sideways. Write held sideways in joints.csv, out-of-plane length in members.csv, or [pony] in bridge.toml" },
+        { new MissingDatum.Cracked("the loop"), "It is cracked at the loop: no number follows from a crack, and an engineer decides" },
+        { new MissingDatum.Cracked(""), "It is cracked: no number follows from a crack, and an engineer decides" },
+        { new MissingDatum.SolidTimber("strut"), "Section \"strut\" is not one solid timber, and the program has no rule for others" },
+        { new MissingDatum.MaterialOfSection("fir", "bars"), "Material \"fir\" does not go with the shapes of section \"bars\". Mend one of them" },
+        { new MissingDatum.LegsTooUnlike(), "One leg of the single angle is 1.7 times the other or more, and the rule for single angles ends there" },
+        { new MissingDatum.DeepTimber("chord"), "Section \"chord\" is deeper than twice its width and bent: it may buckle sideways, and the program has no rule for that" },
+        { new MissingDatum.TooSlenderTimber(52.31), "The timber is too slender: le/d is 52.3, and the rule ends at 50" },
+        { new MissingDatum.StrengthRules("partial factors"), "The method partial factors makes no strength from sections in this bridge. Give capacities in members.csv" },
     };
 
     [Theory]

@@ -55,6 +55,15 @@ public class WordingTests
         { new Stamp.DefaultToConfirm(FactorClauses.Emergency, 1.3), "to confirm: LRFR live-load factor of emergency vehicles, 1.30 (FHWA memo of 3 November 2016, from memory; later editions give values by truck traffic): look it up in your copy and, where it agrees, write confirmed = [\"emergency factor\"] under [rating] in bridge.toml" },
         { new Stamp.GivenEmergencyFactor(1.2, 1.3), "emergency_factor 1.20 is given in bridge.toml and replaces the LRFR live-load factor of emergency vehicles, 1.30" },
         { new Stamp.ConfirmedByUser(FactorClauses.SpecialHauling, 1.45), "confirmed by the user: LRFR live-load factor of SU4 to SU7 and of the notional load that screens them, 1.45 (AASHTO Manual for Bridge Evaluation, 3rd ed. (2018), 6A.4.4.2.3b)" },
+        { new Stamp.StrengthByYear("plate steel", MaterialKind.Steel, 1897, PublishedStrength.Find(MaterialKind.Steel, 1897)!), "assumed: material \"plate steel\" has the strength by year, Fy 26.00 ksi, Fu 52.00 ksi (steel of 1897, row \"before 1905\"; AASHTO Manual for Bridge Evaluation, 3rd ed. (2018), Table 6A.6.2.1-1, from memory); a test may say otherwise" },
+        { new Stamp.ConditionNotGiven(0.85), "assumed: the condition is not given, so that the condition factor is that of a poor one, 0.85: write condition under [rating] in bridge.toml" },
+        { new Stamp.HeadsNotMeasured("L0L1, L1L2"), "heads of eyebars are not measured, and the bodies alone are rated: L0L1, L1L2" },
+        { new Stamp.TooSlender("L2U2", new SlendernessWarning(MemberDuty.MainCompression, 131.24, 120)), "warning: L2U2 is more slender in compression than the standard allows: 131.2, and the limit is 120 (AASHTO LRFD, 8th ed. (2017), 6.8.4 and 6.9.3, from memory); no strength is taken off for it" },
+        { new Stamp.PonyFramesNotRated(), "pony truss: posts and floorbeams alone hold its top joints sideways; posts, end posts and their connections must also take the brace force of the chord, which is not rated here" },
+        { new Stamp.PackRust("M6L6", "upstream", "L6"), "pack rust seen on M6L6 (upstream truss) at L6: no number follows from it, and what is behind it is not measured" },
+        { new Stamp.SlackPieces("U1L2", null, 1), "slack in U1L2: 1 piece is counted as carrying nothing" },
+        { new Stamp.StrengthToConfirm(ResistanceClauses.Eyebars), "to confirm: net section of the head through the pin hole, at least this many times the body; a lighter head governs in that proportion, 1.35 (AASHTO LRFD, 8th ed. (2017), 6.8.6.2, from memory; proportions differ between editions): look it up in your copy and, where it agrees, write confirmed = [\"eyebar heads\"] under [rating] in bridge.toml" },
+        { new Stamp.StrengthConfirmedByUser(ResistanceClauses.Eyebars), "confirmed by the user: net section of the head through the pin hole, at least this many times the body; a lighter head governs in that proportion, 1.35 (AASHTO LRFD, 8th ed. (2017), 6.8.6.2)" },
         { new Stamp.NoImpact(VehicleClass.Maintenance), "no impact on vehicles of class maintenance" },
     };
 

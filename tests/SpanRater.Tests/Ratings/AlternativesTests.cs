@@ -63,7 +63,7 @@ public class AlternativesTests
         Alternatives alternatives = Of(KingPostBridge.Of(components: 100), Legal);
 
         Assert.Equal(
-            [(AlternativeKind.OneLane, NotOfferedReason.GivenShare), (AlternativeKind.HeldToMiddle, NotOfferedReason.GivenShare), (AlternativeKind.OverlayOff, NotOfferedReason.NoWearingSurface)],
+            [(AlternativeKind.OneLane, NotOfferedReason.GivenShare), (AlternativeKind.HeldToMiddle, NotOfferedReason.GivenShare), (AlternativeKind.OverlayOff, NotOfferedReason.NoWearingSurface), (AlternativeKind.AsBuilt, NotOfferedReason.NothingLost)],
             alternatives.NotOffered);
         Assert.Equal(AlternativeKind.CrawlSpeed, Assert.Single(alternatives.All).Kind);
         Assert.Null(alternatives.AllTogether);
