@@ -102,7 +102,7 @@ public static class PostingWording
             yield return "The deck is longer than 200 ft, where the lane-type legal load counts as well, and none is asked for (name \"Lane-type legal load\" under vehicles): each load of a legal type below is at most what its truck alone allows.";
         }
 
-        string[] unrated = [.. posting.Legal.Concat(posting.Emergency).SelectMany(r => r.Unrated).Select(r => $"{r.Member.Name} in {Words.Of(r.Sense)}").Distinct()];
+        string[] unrated = [.. posting.Legal.Concat(posting.Emergency).SelectMany(r => r.Unrated).Select(r => $"{RatingWording.Member(r)} in {Words.Of(r.Sense)}").Distinct()];
         if (unrated.Length > 0)
         {
             yield return $"Not every member that is loaded has a capacity: {string.Join(", ", unrated)}. Each load below is at most what the members that are rated allow; it may be less, and \"none\" does not mean that no posting is needed.";

@@ -34,6 +34,12 @@ public static class RatingExplanation
                 "RF = \\frac{C - \\gamma_{DC}\\,DC - \\gamma_{DW}\\,DW}{\\gamma_{LL}\\,LL\\,(1 + IM)}"),
             new ResultBlock.Paragraph($"C is the capacity, DC and DW the dead forces of components and wearing surface, LL the live force of one truss, IM the dynamic allowance; forces positive in the sense rated, each γ its load factor.{(rows.Any(r => r.Beside is not null) ? " With a legal vehicle in the next lane γN·N·(1 + IM), which stays as it is while the vehicle is scaled, is taken off above the line as well." : "")}"),
         };
+        foreach (RatingRow row in rows.DistinctBy(r => r.Truss))
+        {
+            int side = Math.Max(0, bridge.Deck.TrussNames.ToList().IndexOf(row.Truss ?? ""));
+            blocks.AddRange(bridge.MakeOf(side, member) is { } make ? SectionSheet.Of(make, name, row.Truss, units) : []);
+        }
+
         foreach (RatingRow row in rows)
         {
             blocks.AddRange(RatingTelling.Of(row, rating, units));
@@ -81,6 +87,7 @@ public static class RatingExplanation
             json.WriteNumberOrNull("presence", row.Share?.Presence);
             json.WriteNumbers("wheels", row.Share?.Wheels ?? []);
             json.WriteString("reason", row.Reason is null ? null : RatingWording.Of(row.Reason, DisplayUnits.Si));
+            CapacityJson.Write(json, row.Resistance);
             WritePosition(json, "position", row.Peak, rating.Bridge.Truss);
             WritePosition(json, "positionAtFactor", row.Reached?.Position, rating.Bridge.Truss);
             json.WriteEndObject();

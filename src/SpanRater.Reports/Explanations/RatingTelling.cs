@@ -23,6 +23,11 @@ internal static class RatingTelling
         }
 
         yield return new ResultBlock.Items("What goes in:", [.. Given(row, rating, units)]);
+        foreach (ResultBlock block in row.Resistance is { } resistance ? CapacitySheet.Of(resistance, units) : [])
+        {
+            yield return block;
+        }
+
         foreach (ResultBlock block in LiveTelling.Of(row, rating, units))
         {
             yield return block;
@@ -36,7 +41,10 @@ internal static class RatingTelling
 
     private static IEnumerable<string> Given(RatingRow row, BridgeRating rating, DisplayUnits units)
     {
-        yield return row.Capacity is { } capacity
+        yield return row is { Capacity: { } found, Resistance: { } resistance }
+            ? $"C = {Force(found, units)}: by {ModeWords.Of(resistance.Governing)}{(resistance.Governing.Place is { } place ? $", {place}" : "")}, from section and material as told below"
+            : row.Lacking is { } lacking ? $"C is not known: {string.Join(". ", lacking.Select(MissingDatumWording.Of))}"
+            : row.Capacity is { } capacity
             ? $"C = {Force(capacity, units)}: column \"{RatingWording.ColumnOf(rating.Method.CapacityFor(row.Sense, row.Level))}\" of members.csv, {CapacityHolds(rating.Method.GivenCapacityMeaning)}"
             : $"C is not given: column \"{RatingWording.ColumnOf(rating.Method.CapacityFor(row.Sense, row.Level))}\" of members.csv is blank";
         bool rods = row.Peak?.Rods is not null || rating.Crossing.Lines.Slack is not null;
