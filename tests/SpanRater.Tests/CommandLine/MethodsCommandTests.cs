@@ -11,8 +11,8 @@ public sealed class MethodsCommandTests : IDisposable
     public void Dispose() => bridge.Dispose();
 
     // By hand: hip vertical of Hollis Fork under Type 3, 30.75 kip × 0.625, DC 5.12 and DW 2.56 kip, area 1.53125 in2.
-    // LRFR legal, presence 1.2: (0.95 × 0.85 × 26 A − 1.25 DC − 1.5 DW) / (1.45 × 1.2 × 19.22 × 1.33), fair and no more than two bars of one
-    // member, held at 0.85; LFR operating (26 A − 1.3 × 7.68) / (1.3 × 19.22 × 1.30); ASR operating (0.75 × 26 A − 7.68) / (19.22 × 1.30).
+    // LRFR legal, presence 1.2: (0.95 × 0.85 × 26 A − 1.25 DC − 1.5 DW) / (1.45 × 1.2 × 19.22 × 1.33), condition 0.95 times
+    // system 0.85 held at 0.85; LFR operating (26 A − 1.3 × 7.68) / (1.3 × 19.22 × 1.30); ASR operating (0.75 × 26 A − 7.68) / (19.22 × 1.30).
     [Fact]
     public void Methods_HollisFork_StandSideBySide()
     {
