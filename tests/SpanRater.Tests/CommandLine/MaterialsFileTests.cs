@@ -145,6 +145,20 @@ public sealed class MaterialsFileTests : IDisposable
         { new MissingDatum.Modulus("iron"), "No modulus for \"iron\", and a column needs it. Write modulus = \"…\" in materials.toml" },
         { TimberMember.NoLoadFactorRule, "LFR has no rule for timber in the program. Rate it by LRFR or by ASR" },
         { new MissingDatum.PonyTable(1.2), "The frames are so stiff (K = 1.20, below 1.3) that the formula for a chord on springs does not hold, and the guide's table of 1/K is not in the program. Read K in AASHTO LRFD Guide Specifications for Pedestrian Bridges (2009), Table 7.1.2-1, and give it" },
+        { new MissingDatum.NoMaterial(), "No material. Name one of materials.toml under material in members.csv" },
+        { new MissingDatum.Holes("post", "angles"), "Holes of angles in section \"post\" are missing, and with them the net section. Write holes and hole in sections.csv for the worst path, holes = 0 where there are none" },
+        { new MissingDatum.ShearLag(), "Shear lag is missing: how much of the net section works. Write shear lag in members.csv, 1 where every part of the section is connected" },
+        { new MissingDatum.Ends(), "How its ends are fastened is missing, and with it the effective length. Write ends in members.csv: pinned, riveted, bolted or welded" },
+        { new MissingDatum.Positions("post", "angles"), "Positions of angles in section \"post\" are missing, and with them the radii of gyration. Write arrangement and gap, or x and y, in sections.csv" },
+        { new MissingDatum.PartsHeld("post"), "How the parts of section \"post\" are held together is missing. Write a row of it in lacing.csv" },
+        { new MissingDatum.HeldSideways("U1, U2"), "Nothing says that U1, U2 are held sideways. Write held sideways in joints.csv, out-of-plane length in members.csv, or [pony] in bridge.toml" },
+        { new MissingDatum.Cracked("near L2"), "It is cracked (near L2): no number follows from a crack, and an engineer decides" },
+        { new MissingDatum.SolidTimber("chord"), "Section \"chord\" is not one solid timber, and the program has no rule for others" },
+        { new MissingDatum.DeepTimber("chord"), "Section \"chord\" is deeper than twice its width and bent: it may buckle sideways, and the program has no rule for that" },
+        { new MissingDatum.MaterialOfSection("fir", "post"), "Material \"fir\" does not go with the shapes of section \"post\". Mend one of them" },
+        { new MissingDatum.LegsTooUnlike(), "One leg of the single angle is 1.7 times the other or more, and the rule for single angles ends there" },
+        { new MissingDatum.TooSlenderTimber(61.3), "The timber is too slender: le/d is 61.3, and the rule ends at 50" },
+        { new MissingDatum.StrengthRules("partial factors"), "The method partial factors makes no strength from sections in this bridge. Give capacities in members.csv" },
     };
 
     [Theory]

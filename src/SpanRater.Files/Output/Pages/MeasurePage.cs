@@ -39,7 +39,7 @@ public static class MeasurePage
         {
             blocks.Add(new ResultBlock.Heading("Measure first"));
             blocks.Add(new ResultBlock.Grid(ReadingTable(readings.Take(MostReadings), units)));
-            blocks.Add(new ResultBlock.Paragraph("A reading is the more urgent the more the factor would lose if it were off by its doubt to the bad side, and the lower the factor is: loss / factor."));
+            blocks.Add(new ResultBlock.Paragraph("A reading is the more urgent the more the factor would lose if it were off by its doubt to the bad side, and the lower the factor is: urgency is the growth of 1/RF, loss / (RF × RF at worst)."));
             blocks.Add(new ResultBlock.Heading("What the doubts leave of the factors"));
             blocks.Add(new ResultBlock.Grid(FactorTable(factors)));
             blocks.Add(new ResultBlock.Paragraph(Sampling));
