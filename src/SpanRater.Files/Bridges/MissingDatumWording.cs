@@ -32,7 +32,7 @@ public static class MissingDatumWording
         MissingDatum.Positions m => $"Positions of {m.Parts} in section \"{m.Section}\" are missing, and with them the radii of gyration. Write arrangement and gap, or x and y, in sections.csv",
         MissingDatum.PartsHeld m => $"How the parts of section \"{m.Section}\" are held together is missing. Write a row of it in lacing.csv",
         MissingDatum.HeldSideways m => $"Nothing says that {m.Joints} {(m.Joints.Contains(',', StringComparison.Ordinal) ? "are" : "is")} held sideways. Write held sideways in joints.csv, out-of-plane length in members.csv, or [pony] in bridge.toml",
-        MissingDatum.Cracked m => $"It is cracked{(m.Place.Length == 0 ? "" : $" at {m.Place}")}: no number follows from a crack, and an engineer decides",
+        MissingDatum.Cracked m => $"It is cracked{(m.Place.Length == 0 ? "" : $" ({m.Place})")}: no number follows from a crack, and an engineer decides",
         MissingDatum.SolidTimber m => $"Section \"{m.Section}\" is not one solid timber, and the program has no rule for others",
         MissingDatum.DeepTimber m => $"Section \"{m.Section}\" is deeper than twice its width and bent: it may buckle sideways, and the program has no rule for that",
         MissingDatum.MaterialOfSection m => $"Material \"{m.Material}\" does not go with the shapes of section \"{m.Section}\". Mend one of them",

@@ -3,10 +3,6 @@ namespace SpanRater.Files;
 /// <summary>The trade's words for the way in which a member fails first.</summary>
 public static class ModeWords
 {
-    /// <summary>The mode that governs a row's capacity; null where the capacity is given or there is none.</summary>
-    /// <param name="row">The row; null for none.</param>
-    public static string? Governing(RatingRow? row) => row?.Resistance is { } resistance ? Of(resistance.Governing) : null;
-
     /// <summary>The mode in a few words; of a column with the plane in which it buckles.</summary>
     /// <param name="mode">The mode.</param>
     public static string Of(ModeAtCut mode)

@@ -5,6 +5,14 @@ namespace SpanRater.Files;
 /// <summary>Says what a posting comes to.</summary>
 public static class PostingWording
 {
+    /// <summary>The mode that governs the capacity of a type's lowest factor; null where that is given, or missing.</summary>
+    /// <param name="row">The type.</param>
+    public static string? Mode(PostingRow row)
+    {
+        ArgumentNullException.ThrowIfNull(row);
+        return row.Lowest is { } lowest ? RatingWording.Mode(lowest) : null;
+    }
+
     /// <summary>The rules that safe loads follow, with their sources.</summary>
     public static string Rules { get; } =
         "Safe loads: LRFR legal types (W / 0.7)(RF − 0.3) from a rating factor of 0.3 up to 1, and not allowed below 0.3; LFR and ASR RF × W at the level named. "
@@ -102,7 +110,7 @@ public static class PostingWording
             yield return "The deck is longer than 200 ft, where the lane-type legal load counts as well, and none is asked for (name \"Lane-type legal load\" under vehicles): each load of a legal type below is at most what its truck alone allows.";
         }
 
-        string[] unrated = [.. posting.Legal.Concat(posting.Emergency).SelectMany(r => r.Unrated).Select(r => $"{r.Member.Name} in {Words.Of(r.Sense)}").Distinct()];
+        string[] unrated = [.. posting.Legal.Concat(posting.Emergency).SelectMany(r => r.Unrated).Select(r => $"{RatingWording.Member(r)} in {Words.Of(r.Sense)}").Distinct()];
         if (unrated.Length > 0)
         {
             yield return $"Not every member that is loaded has a capacity: {string.Join(", ", unrated)}. Each load below is at most what the members that are rated allow; it may be less, and \"none\" does not mean that no posting is needed.";

@@ -41,6 +41,22 @@ public static class RatingWording
         return bridge.Rating is { CrawlSpeed: not null, Impact: null } ? " This holds at crawl speed only, without impact." : "";
     }
 
+    /// <summary>The mode that governs a row's capacity; null where the capacity is given, or missing.</summary>
+    /// <param name="row">The row.</param>
+    public static string? Mode(RatingRow row)
+    {
+        ArgumentNullException.ThrowIfNull(row);
+        return row.Resistance is { } resistance ? ModeWords.Of(resistance.Governing) : null;
+    }
+
+    /// <summary>The member's name, with its truss where the trusses are told apart.</summary>
+    /// <param name="row">The row.</param>
+    public static string Member(RatingRow row)
+    {
+        ArgumentNullException.ThrowIfNull(row);
+        return row.Truss is null ? row.Member.Name : $"{row.Member.Name} ({row.Truss})";
+    }
+
     /// <summary>That the user's own partial factors hold none for a class, and where it would stand.</summary>
     /// <param name="vehicleClass">The class.</param>
     public static string FactorMissing(VehicleClass vehicleClass) => PartialFactors.IsCrowd(vehicleClass)

@@ -11,11 +11,11 @@ internal static class CapacityJson
         ExplanationFacts.Names(json, "missing", row.Lacking?.Select(MissingDatumWording.Of) ?? []);
         if (row.Resistance is not { } resistance)
         {
-            json.WriteNull("resistance");
+            json.WriteNull("capacitySheet");
             return;
         }
 
-        json.WriteStartObject("resistance");
+        json.WriteStartObject("capacitySheet");
         json.WriteStartArray("modes");
         foreach (ModeAtCut mode in resistance.Modes)
         {
@@ -25,7 +25,7 @@ internal static class CapacityJson
         json.WriteEndArray();
         json.WriteNumberOrNull("conditionFactor", resistance.Factors?.Condition.Value);
         json.WriteNumberOrNull("systemFactor", resistance.Factors?.System.Value);
-        json.WriteNumberOrNull("conditionAndSystem", resistance.Factors?.Value);
+        json.WriteNumberOrNull("memberFactor", resistance.Factors?.Value);
         json.WriteBoolean("conditionAssumed", resistance.Factors?.IsConditionAssumed ?? false);
         json.WriteForce("capacity", resistance.Value);
         json.WriteNumberOrNull("slendernessAboveLimit", resistance.Slender?.Slenderness);

@@ -60,7 +60,7 @@ internal static class SectionSheet
     };
 
     private static ResultTable Parts(MemberSection section, SheetUnits sheet) => new(
-        [new("part"), new("shape"), new("pieces"), new("dimensions"), new("position"), new($"area of all [{sheet.AreaUnit}]"), new("holes")],
+        [new("part"), new("shape"), new("pieces"), new("dimensions"), new("centroid of each"), new($"area of all [{sheet.AreaUnit}]"), new("holes")],
         [
             .. section.Parts.Select(p => (IReadOnlyList<object?>)
             [
@@ -75,7 +75,7 @@ internal static class SectionSheet
 
     private static string Positions(SectionPart part, bool alone, SheetUnits sheet) => part.Pieces.Any(p => p.Placement is null)
         ? part.Pieces.Count == 1 && alone ? "alone" : "not given"
-        : string.Join("; ", part.Pieces.Select(p => $"({sheet.SmallFigure(p.Placement!.X)}, {sheet.SmallFigure(p.Placement.Y)}){(p.Placement.Mirrored ? " mirrored" : "")}{(p.Placement.UpsideDown ? " turned over" : "")}{(p.Placement.Turned == 0 ? "" : $" turned {SheetUnits.Plain(p.Placement.Turned)}°")}"));
+        : string.Join("; ", part.Pieces.Select(p => $"({sheet.SmallFigure(p.Placed!.X)}, {sheet.SmallFigure(p.Placed.Y)})"));
 
     private static string Holes(SectionPart part, SheetUnits sheet) => part.Holes switch
     {

@@ -60,6 +60,19 @@ public sealed class BridgeOnDisk : IDisposable
 
     public string Folder { get; }
 
+    /// <summary>A copy of a sample, without its variants.</summary>
+    public static BridgeOnDisk OfSample(string sample)
+    {
+        var copy = new BridgeOnDisk();
+        File.Delete(copy.PathOf("loads.csv"));
+        foreach (string file in Directory.EnumerateFiles(Repository.Sample(sample)))
+        {
+            copy.Write(Path.GetFileName(file), File.ReadAllText(file));
+        }
+
+        return copy;
+    }
+
     public string PathOf(string file) => Path.Combine(Folder, file);
 
     public BridgeOnDisk Write(string file, string text)

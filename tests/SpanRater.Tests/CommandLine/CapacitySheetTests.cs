@@ -113,7 +113,7 @@ public sealed partial class CapacitySheetTests : IDisposable
         Assert.Contains("C = 40.000 kip: column \"tension capacity\" of members.csv", text, StringComparison.Ordinal);
         Assert.DoesNotContain("made of", text, StringComparison.Ordinal);
         using JsonDocument json = Json("L1U1");
-        Assert.Equal(JsonValueKind.Null, json.RootElement.GetProperty("ratings")[0].GetProperty("resistance").ValueKind);
+        Assert.Equal(JsonValueKind.Null, json.RootElement.GetProperty("ratings")[0].GetProperty("capacitySheet").ValueKind);
     }
 
     [Fact]
@@ -157,7 +157,7 @@ public sealed partial class CapacitySheetTests : IDisposable
     private IEnumerable<JsonElement> Modes(string member = "L0U1", string sense = "compression")
     {
         using JsonDocument json = Json(member);
-        return [.. json.RootElement.GetProperty("ratings").EnumerateArray().First(r => r.GetProperty("sense").GetString() == sense).GetProperty("resistance").GetProperty("modes").EnumerateArray().Select(m => m.Clone())];
+        return [.. json.RootElement.GetProperty("ratings").EnumerateArray().First(r => r.GetProperty("sense").GetString() == sense).GetProperty("capacitySheet").GetProperty("modes").EnumerateArray().Select(m => m.Clone())];
     }
 
     [GeneratedRegex(@"Po = A·Fy = ([\d.]+) in2·([\d.]+) ksi = ([\d.]+) kip")]

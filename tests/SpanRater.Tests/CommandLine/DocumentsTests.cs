@@ -63,7 +63,7 @@ public sealed partial class DocumentsTests
     public void Formats_TableOfDeadLoadToCopy_IsTakenOffWithoutAWord()
     {
         using var disk = new BridgeOnDisk();
-        foreach (string file in (string[])["joints.csv", "members.csv", "bridge.toml"])
+        foreach (string file in (string[])["joints.csv", "members.csv", "sections.csv", "lacing.csv", "materials.toml", "bridge.toml"])
         {
             disk.Write(file, File.ReadAllText(Path.Combine(Repository.Sample("hollis-fork"), file)));
         }

@@ -11,7 +11,8 @@ public sealed class MethodsCommandTests : IDisposable
     public void Dispose() => bridge.Dispose();
 
     // By hand: hip vertical of Hollis Fork under Type 3, 30.75 kip × 0.625, DC 5.12 and DW 2.56 kip, area 1.53125 in2.
-    // LRFR legal, presence 1.2: (0.9 × 26 A − 1.25 DC − 1.5 DW) / (1.45 × 1.2 × 19.22 × 1.33); ASR operating (29.86 − 7.68) / (19.22 × 1.30).
+    // LRFR legal, presence 1.2: (0.95 × 0.85 × 26 A − 1.25 DC − 1.5 DW) / (1.45 × 1.2 × 19.22 × 1.33), condition 0.95 times
+    // system 0.85 held at 0.85; LFR operating (26 A − 1.3 × 7.68) / (1.3 × 19.22 × 1.30); ASR operating (0.75 × 26 A − 7.68) / (19.22 × 1.30).
     [Fact]
     public void Methods_HollisFork_StandSideBySide()
     {
@@ -20,13 +21,13 @@ public sealed class MethodsCommandTests : IDisposable
         Assert.Equal((0, ""), (run.Status, run.Error));
         string line = run.Output.Split('\n').First(l => l.StartsWith("Type 3 ", StringComparison.Ordinal));
         Assert.Equal(
-            ["Type 3", "legal / operating", "0.575, L1U1 tension", "0.795, L1U1 tension", "0.887, L1U1 tension"],
+            ["Type 3", "legal / operating", "0.492, L1U1 tension", "0.918, L1U1 tension", "0.887, L1U1 tension"],
             line.Split("  ", StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries));
         using JsonDocument json = Json(Repository.Sample("hollis-fork"));
-        double live = 30.75 * 0.625;
-        Assert.Equal((35.83 - (1.25 * 5.12) - (1.5 * 2.56)) / (1.45 * 1.2 * live * 1.33), Factor(json, "Type 3", "LRFR", "legal"), 0.0005);
-        Assert.Equal((35.83 - (1.3 * 7.68)) / (1.3 * live * 1.3), Factor(json, "Type 3", "LFR", "operating"), 0.0005);
-        Assert.Equal((29.86 - 7.68) / (live * 1.3), Factor(json, "Type 3", "ASR", "operating"), 0.0005);
+        double live = 30.75 * 0.625, yield = 26 * 2 * 0.875 * 0.875;
+        Assert.Equal(((0.95 * 0.85 * yield) - (1.25 * 5.12) - (1.5 * 2.56)) / (1.45 * 1.2 * live * 1.33), Factor(json, "Type 3", "LRFR", "legal"), 0.0005);
+        Assert.Equal((yield - (1.3 * 7.68)) / (1.3 * live * 1.3), Factor(json, "Type 3", "LFR", "operating"), 0.0005);
+        Assert.Equal(((0.75 * yield) - 7.68) / (live * 1.3), Factor(json, "Type 3", "ASR", "operating"), 0.0005);
     }
 
     [Fact]

@@ -57,10 +57,12 @@ public sealed class PostCommandTests : IDisposable
     [Fact]
     public void Post_MemberWithoutCapacity_IsSaidFirst()
     {
-        Run run = Run.Of("post", Repository.Sample("garrow-landing"));
+        bridge.Replace("members.csv", "L0U1,L0,U1,end post,,40", "L0U1,L0,U1,end post,,");
+
+        Run run = Run.Of("post", bridge.Folder);
 
         Assert.Equal(0, run.Status);
-        Assert.StartsWith("Not every member that is loaded has a capacity: M6L6 in compression.", run.Output.Split("\n\n")[1], StringComparison.Ordinal);
+        Assert.StartsWith("Not every member that is loaded has a capacity: L0U1 in compression.", run.Output.Split("\n\n")[1], StringComparison.Ordinal);
         Assert.DoesNotContain("none needed", run.Output, StringComparison.Ordinal);
     }
 

@@ -111,12 +111,7 @@ public sealed class RodCommandTests : IDisposable
     [Fact]
     public void Rate_OneVehicleOfTwoWithheld_GovernsNothingAndEndsWithThree()
     {
-        using var ferry = new BridgeOnDisk();
-        foreach (string file in (string[])["joints.csv", "members.csv", "loads.csv", "bridge.toml"])
-        {
-            ferry.Write(file, File.ReadAllText(Path.Combine(Repository.Sample("wrenfield-ferry"), file)));
-        }
-
+        using var ferry = BridgeOnDisk.OfSample("wrenfield-ferry");
         ferry.Write("vehicles.csv", "vehicle,class,load [kip],spacing [ft]\nPony trap,farm,0.5,\nPony trap,,0.5,8\n");
         ferry.Replace("bridge.toml", "\"Type 3S2\", \"Type 3-3\"", "\"Pony trap\"");
         Run run = Run.Of("rate", ferry.Folder, "--format", "json");

@@ -12,8 +12,11 @@ public sealed record DoubtfulReading(RatingRow Row, Reading Reading, double AtWo
     /// <summary>What the factor loses per length of doubt [1/m].</summary>
     public double Sensitivity => Loss / Reading.Doubt;
 
-    /// <summary>How urgent it is: sensitivity × doubt × how low the factor is, the loss over the factor; without bound where nothing is left [-].</summary>
-    public double Urgency => Row.Factor is > 0 and { } factor ? Loss / factor : Loss > 0 ? double.PositiveInfinity : 0;
+    /// <summary>
+    /// How urgent it is: sensitivity × doubt × how low the factor is, as the growth of the use 1/RF that the load makes of the room: loss/(RF × RF at worst).
+    /// Without bound where nothing is left [-].
+    /// </summary>
+    public double Urgency => Loss == 0 ? 0 : AtWorst > 0 ? Loss / (Row.Factor!.Value * AtWorst) : double.PositiveInfinity;
 }
 
 /// <summary>

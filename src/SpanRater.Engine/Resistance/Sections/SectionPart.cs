@@ -7,6 +7,9 @@ public sealed record SectionPiece(SectionShape Shape, PiecePlacement? Placement)
 {
     /// <summary>Whether it carries: false where it is gone or slack.</summary>
     public bool Carries { get; init; } = true;
+
+    /// <summary>Its properties where it lies; null where that is not given.</summary>
+    public SectionProperties? Placed => Placement?.Of(Shape);
 }
 
 /// <summary>A part of a section: one shape, or several alike.</summary>

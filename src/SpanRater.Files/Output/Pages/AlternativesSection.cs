@@ -80,13 +80,11 @@ internal static class AlternativesSection
         PostingWording.Factor(lowest?.Factor),
         gain,
         lowest is null ? "" : RatingWording.Under(lowest),
-        lowest is null ? "" : Member(lowest),
+        lowest is null ? "" : RatingWording.Member(lowest),
         lowest is null ? "" : Words.Of(lowest.Sense),
         lowest?.Level.Name ?? "",
         posting is null ? "refused" : PostingWording.InTable(posting.Common.Verdict, posting.Common.SetBy?.Tons, posting.Common.IsAtMost),
     ];
-
-    private static string Member(RatingRow row) => row.Truss is null ? row.Member.Name : $"{row.Member.Name} ({row.Truss})";
 
     private static IEnumerable<string> AsksFor(Alternatives alternatives, DisplayUnits units)
     {
@@ -104,7 +102,7 @@ internal static class AlternativesSection
     private static string Comes(Alternative each, Bridge bridge) => each switch
     {
         { Refusal: { } refusal } => $"nothing is rated with it: {RefusalWording.Sentence(refusal, bridge.Truss)}",
-        { Lowest: { } lowest } => $"lowest factor {PostingWording.Factor(lowest.Factor)} ({RatingWording.Under(lowest)}, {Member(lowest)} in {Words.Of(lowest.Sense)}, {lowest.Level.Name} level), gain {AlternativeWording.Gain(each.Gain)}",
+        { Lowest: { } lowest } => $"lowest factor {PostingWording.Factor(lowest.Factor)} ({RatingWording.Under(lowest)}, {RatingWording.Member(lowest)} in {Words.Of(lowest.Sense)}, {lowest.Level.Name} level), gain {AlternativeWording.Gain(each.Gain)}",
         _ => "the lowest factor is not known with it",
     };
 

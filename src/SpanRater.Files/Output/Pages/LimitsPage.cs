@@ -71,12 +71,10 @@ public static class LimitsPage
                 l.Level,
                 l.Scale is { } scale ? string.Create(CultureInfo.InvariantCulture, $"{(l.IsAtMost ? "at most " : "")}{Math.Floor(Math.Round(scale * 100, 6)) / 100:0.00} of it") : "not rated",
                 Weight(l),
-                l.Lowest is null ? "" : Member(l.Lowest),
+                l.Lowest is null ? "" : RatingWording.Member(l.Lowest),
                 l.Lowest is null ? "" : Words.Of(l.Lowest.Sense),
             ]),
         ]);
-
-    private static string Member(RatingRow row) => row.Truss is null ? row.Member.Name : $"{row.Member.Name} ({row.Truss})";
 
     private static IReadOnlyList<object?> CsvRow(LargestLoad l, DisplayUnits units) =>
     [

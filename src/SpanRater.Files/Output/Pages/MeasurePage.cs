@@ -39,7 +39,7 @@ public static class MeasurePage
         {
             blocks.Add(new ResultBlock.Heading("Measure first"));
             blocks.Add(new ResultBlock.Grid(ReadingTable(readings.Take(MostReadings), units)));
-            blocks.Add(new ResultBlock.Paragraph("A reading is the more urgent the more the factor would lose if it were off by its doubt to the bad side, and the lower the factor is: loss / factor."));
+            blocks.Add(new ResultBlock.Paragraph("A reading is the more urgent the more the factor would lose if it were off by its doubt to the bad side, and the lower the factor is: urgency is the growth of 1/RF, loss / (RF × RF at worst)."));
             blocks.Add(new ResultBlock.Heading("What the doubts leave of the factors"));
             blocks.Add(new ResultBlock.Grid(FactorTable(factors)));
             blocks.Add(new ResultBlock.Paragraph(Sampling));
@@ -82,10 +82,10 @@ public static class MeasurePage
     {
         if (readings.FirstOrDefault() is { } first && first.Loss > 0)
         {
-            return $"Measure first: {Where(first)}, read as {Length(first.Reading.Value, units)} ± {Length(first.Reading.Doubt, units)}. If it is off by that, the factor of {Member(first.Row)} falls from {Words.Factor(first.Row.Factor)} to {Words.Factor(first.AtWorst)}.";
+            return $"Measure first: {Where(first)}, read as {Length(first.Reading.Value, units)} ± {Length(first.Reading.Doubt, units)}. If it is off by that, the factor of {RatingWording.Member(first.Row)} falls from {Words.Factor(first.Row.Factor)} to {Words.Factor(first.AtWorst)}.";
         }
 
-        return unmeasured.FirstOrDefault() is { } bare ? $"Measure first: {Member(bare)}, on which nothing was measured; its factor is {Words.Factor(bare.Factor)} in {Words.Of(bare.Sense)} under {RatingWording.Under(bare)} at {bare.Level.Name} level."
+        return unmeasured.FirstOrDefault() is { } bare ? $"Measure first: {RatingWording.Member(bare)}, on which nothing was measured; its factor is {Words.Factor(bare.Factor)} in {Words.Of(bare.Sense)} under {RatingWording.Under(bare)} at {bare.Level.Name} level."
             : readings.Length > 0 ? "No doubt of a reading costs any factor."
             : withheld ? "Ratings are withheld, so that no factor is there that a reading could lower: rate says which bar goes slack."
             : "No member is rated from its section, so that no reading counts: write sections.csv and findings.csv.";
@@ -110,7 +110,7 @@ public static class MeasurePage
         [
             .. factors.Select(f => (IReadOnlyList<object?>)
             [
-                Member(f.Row), Words.Of(f.Row.Sense), RatingWording.Under(f.Row), f.Row.Level.Name, Words.Factor(f.Low), Words.Factor(f.Likely), Words.Factor(f.High), Chance(f),
+                RatingWording.Member(f.Row), Words.Of(f.Row.Sense), RatingWording.Under(f.Row), f.Row.Level.Name, Words.Factor(f.Low), Words.Factor(f.Likely), Words.Factor(f.High), Chance(f),
             ]),
         ]);
 
@@ -126,7 +126,7 @@ public static class MeasurePage
         [
             .. needed.Select(n => (IReadOnlyList<object?>)
             [
-                Member(n.Row), Words.Factor(n.Row.Factor), n.Part, SectionWords.Of(n.Dimension), Length(n.AsBuilt, units), n.Read is { } read ? Length(read, units) : "",
+                RatingWording.Member(n.Row), Words.Factor(n.Row.Factor), n.Part, SectionWords.Of(n.Dimension), Length(n.AsBuilt, units), n.Read is { } read ? Length(read, units) : "",
                 n.Needed is { } value ? Length(value, units) : "", Verdict(n),
             ]),
         ]);
@@ -150,12 +150,10 @@ public static class MeasurePage
             Observation.Decay => "decay",
             _ => "bow",
         };
-        return $"{Member(reading.Row)}, {what}{(seen.Part.Length == 0 ? "" : $" of {seen.Part}")}{(seen.Place.Length == 0 ? "" : $", {seen.Place}")}";
+        return $"{RatingWording.Member(reading.Row)}, {what}{(seen.Part.Length == 0 ? "" : $" of {seen.Part}")}{(seen.Place.Length == 0 ? "" : $", {seen.Place}")}";
     }
 
-    private static string Member(RatingRow row) => row.Truss is null ? row.Member.Name : $"{row.Member.Name} ({row.Truss})";
-
-    private static string Lowest(RatingRow row) => $"{Member(row)}: {Words.Factor(row.Factor)} in {Words.Of(row.Sense)} under {RatingWording.Under(row)} at {row.Level.Name} level";
+    private static string Lowest(RatingRow row) => $"{RatingWording.Member(row)}: {Words.Factor(row.Factor)} in {Words.Of(row.Sense)} under {RatingWording.Under(row)} at {row.Level.Name} level";
 
     private static string Length(double metres, DisplayUnits units) =>
         $"{ResultTable.Figure(units.From(Quantity.Deflection, metres), units == DisplayUnits.Us ? 3 : 1)} {units.Symbol(Quantity.Deflection)}";

@@ -101,13 +101,11 @@ public static class MethodsPage
 
     private static string Cell(MethodResult result) => result switch
     {
-        { Lowest: { Status: RatingStatus.DeadExceeds } dead } => $"0, dead load exceeds {Member(dead)} {Words.Of(dead.Sense)}",
-        { Lowest: { } lowest } => $"{(result.IsAtMost ? "at most " : "")}{PostingWording.Factor(lowest.Factor)}, {Member(lowest)} {Words.Of(lowest.Sense)}{(lowest.Beside is { } beside ? $", beside {beside.Vehicle.Name}" : "")}",
+        { Lowest: { Status: RatingStatus.DeadExceeds } dead } => $"0, dead load exceeds {RatingWording.Member(dead)} {Words.Of(dead.Sense)}",
+        { Lowest: { } lowest } => $"{(result.IsAtMost ? "at most " : "")}{PostingWording.Factor(lowest.Factor)}, {RatingWording.Member(lowest)} {Words.Of(lowest.Sense)}{(lowest.Beside is { } beside ? $", beside {beside.Vehicle.Name}" : "")}",
         { Reason: NotRatedReason.Uncarried } => "withheld",
         _ => "not rated",
     };
-
-    private static string Member(RatingRow row) => row.Truss is null ? row.Member.Name : $"{row.Member.Name} ({row.Truss})";
 
     private static IEnumerable<string> NotRated(MethodComparison comparison, DisplayUnits units)
     {

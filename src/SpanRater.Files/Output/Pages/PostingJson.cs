@@ -95,7 +95,7 @@ internal static class PostingJson
         json.WriteString("truss", row.Lowest?.Truss);
         json.WriteString("member", row.Lowest?.Member.Name);
         json.WriteString("sense", row.Lowest is null ? null : Words.Of(row.Lowest.Sense));
-        json.WriteString("mode", ModeWords.Governing(row.Lowest));
+        json.WriteString("mode", PostingWording.Mode(row));
         json.WriteString("place", row.Lowest?.Resistance?.Governing.Place);
         json.WriteString("rule", PostingWording.Of(row.Rule));
         json.WriteString("verdict", PostingWording.Of(row.Verdict));

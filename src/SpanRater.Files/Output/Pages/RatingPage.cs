@@ -128,16 +128,16 @@ public static class RatingPage
     internal static List<string> NotRated(IEnumerable<RatingRow> rows, IReadOnlyList<string> notAsked, DisplayUnits units) =>
         [
             .. NotRatedEntries(rows, notAsked, units).GroupBy(e => (e.Sense, e.Reason)).Select(g =>
-                $"{string.Join(", ", g.Select(e => e.Member ?? e.Vehicle))}{(g.Key.Sense is null ? "" : $" in {g.Key.Sense}")}: {g.Key.Reason}"),
+                $"{string.Join(", ", g.GroupBy(e => e.Member ?? e.Vehicle).Select(m => m.Count() == 1 && m.First().Truss is { } truss ? $"{m.Key} ({truss})" : m.Key))}{(g.Key.Sense is null ? "" : $" in {g.Key.Sense}")}: {g.Key.Reason}"),
         ];
 
-    private static List<(string? Member, string? Sense, string? Vehicle, string Reason)> NotRatedEntries(
+    private static List<(string? Truss, string? Member, string? Sense, string? Vehicle, string Reason)> NotRatedEntries(
         IEnumerable<RatingRow> rows, IReadOnlyList<string> notAsked, DisplayUnits units) =>
         [
             .. rows.Select(r => r.IsAboutItsVehicle
-                ? ((string?)null, (string?)null, r.Vehicle.Name, RatingWording.Of(r.Reason!, units))
-                : (r.Member.Name, Words.Of(r.Sense), (string?)null, RatingWording.Of(r.Reason!, units))).Distinct(),
-            .. notAsked.Select(v => ((string?)null, (string?)null, (string?)v, "not asked for: name it under vehicles in bridge.toml [rating]")),
+                ? ((string?)null, (string?)null, (string?)null, r.Vehicle.Name, RatingWording.Of(r.Reason!, units))
+                : (r.Truss, r.Member.Name, Words.Of(r.Sense), (string?)null, RatingWording.Of(r.Reason!, units))).Distinct(),
+            .. notAsked.Select(v => ((string?)null, (string?)null, (string?)null, (string?)v, "not asked for: name it under vehicles in bridge.toml [rating]")),
         ];
 
     // A vehicle that is not rated at all stands in the list above, and says nothing about a member.
@@ -165,12 +165,12 @@ public static class RatingPage
     private static ResultTable Table(IEnumerable<RatingRow> rows)
     {
         RatingRow[] shown = [.. rows];
-        bool apart = shown.Any(r => r.Truss is not null), modes = shown.Any(r => r.Resistance is not null);
+        bool apart = shown.Any(r => r.Truss is not null), modes = shown.Any(r => RatingWording.Mode(r) is not null);
         return new ResultTable(
             [
                 .. apart ? [new ResultColumn("truss")] : Array.Empty<ResultColumn>(),
                 new("factor"), new("member"), new("sense"), new("vehicle"), new("level"), new("capacity", Quantity.Force), new("DC", Quantity.Force),
-                new("DW", Quantity.Force), new("live", Quantity.Force), new("impact", Quantity.Number, 3), .. modes ? [new ResultColumn("mode")] : Array.Empty<ResultColumn>(), new("role"),
+                new("DW", Quantity.Force), new("live", Quantity.Force), new("impact", Quantity.Number, 3), .. modes ? [new ResultColumn("by")] : Array.Empty<ResultColumn>(), new("role"),
             ],
             [
                 .. shown.Select(r => (IReadOnlyList<object?>)
@@ -186,7 +186,7 @@ public static class RatingPage
                     r.DeadWearing,
                     r.Live,
                     r.Impact,
-                    .. modes ? [ModeWords.Governing(r) ?? ""] : Array.Empty<object?>(),
+                    .. modes ? [r.Factor is null ? "" : RatingWording.Mode(r) ?? "given"] : Array.Empty<object?>(),
                     r.Member.Role,
                 ]),
             ]);
@@ -194,7 +194,7 @@ public static class RatingPage
 
     private static IReadOnlyList<object?> CsvRow(RatingRow r, DisplayUnits units) =>
     [
-        r.Truss ?? "", Part, r.Member.Name, r.Vehicle.Name, r.Beside?.Vehicle.Name ?? "", r.Level.Name, "force", Words.Of(r.Sense), ModeWords.Governing(r) ?? "", Words.Of(r.Status),
+        r.Truss ?? "", Part, r.Member.Name, r.Vehicle.Name, r.Beside?.Vehicle.Name ?? "", r.Level.Name, "force", Words.Of(r.Sense), RatingWording.Mode(r) ?? "", Words.Of(r.Status),
         r.Capacity, r.DeadComponents, r.DeadWearing, r.Live, r.Impact, r.Factor, r.ComponentsFactor, r.WearingFactor,
         r.Level.LiveFactor, r.Share?.Value, r.LoadedLength, r.Reason is null ? RatingWording.Cap(r) ?? "" : RatingWording.Of(r.Reason, units),
     ];
@@ -231,9 +231,10 @@ public static class RatingPage
     internal static void WriteNotRated(Utf8JsonWriter json, IEnumerable<RatingRow> rows, IReadOnlyList<string> notAsked)
     {
         json.WriteStartArray("notRated");
-        foreach ((string? member, string? sense, string? vehicle, string reason) in NotRatedEntries(rows, notAsked, DisplayUnits.Si))
+        foreach ((string? truss, string? member, string? sense, string? vehicle, string reason) in NotRatedEntries(rows, notAsked, DisplayUnits.Si))
         {
             json.WriteStartObject();
+            json.WriteString("truss", truss);
             json.WriteString("member", member);
             json.WriteString("sense", sense);
             json.WriteString("vehicle", vehicle);
@@ -268,7 +269,7 @@ public static class RatingPage
         json.WriteString("level", row.Level.Name);
         json.WriteString("effect", "force");
         json.WriteString("sense", Words.Of(row.Sense));
-        json.WriteString("mode", ModeWords.Governing(row));
+        json.WriteString("mode", RatingWording.Mode(row));
         json.WriteString("place", row.Resistance?.Governing.Place);
         json.WriteString("status", Words.Of(row.Status));
         json.WriteForce("capacity", row.Capacity);

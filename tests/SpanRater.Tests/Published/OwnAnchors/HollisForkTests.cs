@@ -85,6 +85,22 @@ public class HollisForkTests
         Assert.Equal((29.86 - (hasWearingSurface ? 7.68 : 5.12)) / (30.75 * 0.625 * 1.30), row.Factor.Value, 1e-3);
     }
 
+    // 2 w² × 0.75 × 26 ksi = 7.68 + 30.75 × 0.625 × 1.30: w = 0.915 in, and the bars were 0.875 in when new.
+    [Fact]
+    public void Measure_TheHipVerticalUnderType3_NeedsBarsThickerThanAsBuilt()
+    {
+        Assert.True(MemberRater.Rate(Bridge, RatingMethod.Find("ASR")!, [Type3]).TryGet(out BridgeRating? rating, out Refusal? refusal), $"{refusal}");
+
+        NeededDimension needed = MeasureFirst.Of(rating).Needed.Single(n => n.Row.Member.Name == "L1U1");
+
+        Assert.Equal(ShapeDimension.Width, needed.Dimension);
+        Assert.Equal(0.915, needed.Needed!.Value / Inch, 0.0005);
+        Assert.Equal(Math.Sqrt((7.68 + (30.75 * 0.625 * 1.30)) / (2 * 0.75 * 26)), needed.Needed.Value / Inch, 1e-3);
+        Assert.Equal(0.875, needed.Read!.Value / Inch, 1e-9);
+        Assert.True(needed.IsThickerThanBuilt);
+        Assert.False(needed.IsEnough);
+    }
+
     private static RatingRow Row(Bridge bridge, string member, Sense sense, string level)
     {
         Assert.True(MemberRater.Rate(bridge, RatingMethod.Find("ASR")!, [Type3]).TryGet(out BridgeRating? rating, out Refusal? refusal), $"{refusal}");

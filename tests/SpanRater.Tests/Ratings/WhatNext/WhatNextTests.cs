@@ -66,7 +66,7 @@ public class WhatNextTests
         Assert.Equal(FactorOf(0.66 * Inch), measure.Readings[0].AtWorst, Tolerance);
         Assert.Equal(FactorOf(0.68 * Inch), measure.Readings[1].AtWorst, Tolerance);
         double factor = FactorOf(0.70 * Inch);
-        Assert.Equal((factor - FactorOf(0.66 * Inch)) / factor, measure.Readings[0].Urgency, Tolerance);
+        Assert.Equal((1 / FactorOf(0.66 * Inch)) - (1 / factor), measure.Readings[0].Urgency, Tolerance);
         Assert.Equal(AllowedStress * 2 * 2.5 * Inch / Live, measure.Readings[1].Sensitivity, 1e-6);
     }
 
