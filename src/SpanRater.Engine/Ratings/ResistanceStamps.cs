@@ -33,9 +33,9 @@ internal static class ResistanceStamps
             yield return new Stamp.HeadsNotMeasured(string.Join(", ", heads));
         }
 
-        foreach (RatingRow row in ByMember(counted.Where(r => r.Resistance!.Slender is not null)).DistinctBy(r => (r.MemberIndex, r.Sense)))
+        foreach (IGrouping<MemberDuty, RatingRow> alike in ByMember(counted.Where(r => r.Resistance!.Slender is not null)).GroupBy(r => r.Resistance!.Slender!.Duty))
         {
-            yield return new Stamp.TooSlender(row.Member.Name, row.Resistance!.Slender!);
+            yield return new Stamp.TooSlender(string.Join(", ", alike.Select(r => r.Member.Name).Distinct()), alike.Select(r => r.Resistance!.Slender!).MaxBy(s => s.Slenderness)!);
         }
 
         if (all.Any(r => r.Make.Pony is not null))

@@ -95,10 +95,10 @@ public abstract record Stamp
     /// <param name="Members">Names of the members.</param>
     public sealed record HeadsNotMeasured(string Members) : Stamp;
 
-    /// <summary>A member is more slender than the standard allows.</summary>
-    /// <param name="Member">Its name.</param>
-    /// <param name="Warning">How much, and the limit.</param>
-    public sealed record TooSlender(string Member, SlendernessWarning Warning) : Stamp;
+    /// <summary>Members more slender than the standard allows; no strength is taken off for it.</summary>
+    /// <param name="Members">Their names.</param>
+    /// <param name="Worst">The most slender of them.</param>
+    public sealed record TooSlender(string Members, SlendernessWarning Worst) : Stamp;
 
     /// <summary>Posts and floorbeams alone hold the top joints of a pony truss sideways, and are not rated for it.</summary>
     public sealed record PonyFramesNotRated() : Stamp;

@@ -32,7 +32,7 @@ public class AlternativesTests
             Assert.Equal(pair.Second - present, pair.First.Gain!.Value, 1e-9);
             Assert.Equal(KingPostBridge.Hanger, pair.First.Lowest.MemberIndex);
         });
-        Assert.Empty(alternatives.NotOffered);
+        Assert.Equal((AlternativeKind.AsBuilt, NotOfferedReason.NothingLost), Assert.Single(alternatives.NotOffered));
     }
 
     [Fact]
