@@ -75,7 +75,8 @@ internal static class FactorsToml
         PartialResistance? resistance = toml.Find(Resistance, findings) is { } resistanceTable ? ResistanceOf(resistanceTable, findings) : null;
         return !findings.HasErrors && components is { } dc && wearing is { } dw
             ? new PartialFactorRating(new PartialFactors(
-                basis!, source!, level!, new DeadFactors(dc.Adding, dw.Adding, dc.Relieving, dw.Relieving), traffic, crowd) { Resistance = resistance })
+                basis!, source!, level!, new DeadFactors(dc.Adding, dw.Adding, dc.Relieving, dw.Relieving), traffic, crowd)
+            { Resistance = resistance })
             : null;
     }
 

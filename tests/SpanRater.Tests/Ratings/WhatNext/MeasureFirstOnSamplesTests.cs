@@ -30,7 +30,7 @@ public class MeasureFirstOnSamplesTests
         Assert.All(first.Zip(costs), pair => Assert.Equal(pair.Second, pair.First.GetProperty("urgency").GetDouble(), Tolerance));
     }
 
-    // Loss over factor, each of the two from a rating of its own.
+    // Growth of 1/RF, each of the two from a rating of its own.
     private static double Cost(string sample, JsonElement reading)
     {
         string member = reading.GetProperty("member").GetString()!;
@@ -43,7 +43,7 @@ public class MeasureFirstOnSamplesTests
         double moved = LowestOf(copy, member, truss, level);
 
         Assert.Equal(reading.GetProperty("factorAtWorst").GetDouble(), moved, Tolerance);
-        return (asRead - moved) / asRead;
+        return (1 / moved) - (1 / asRead);
     }
 
     private static void MoveToTheBadSide(BridgeOnDisk copy, JsonElement reading)
