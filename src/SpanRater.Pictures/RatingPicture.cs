@@ -48,8 +48,7 @@ public static class RatingPicture
         }
 
         string truss = row.Truss is null ? "" : $" of the {row.Truss} truss";
-        string sense = Words.Of(row.Sense);
-        return $"{row.Member.Name}{truss} governs, RF {Figures.Factor(row.Factor!.Value)} in {sense} ({RatingWording.Under(row)}, {row.Level.Name})";
+        return $"{row.Name}{truss} governs, RF {Figures.Factor(row.Factor!.Value)} in {RatingWording.ActsIn(row)} ({RatingWording.Under(row)}, {row.Level.Name})";
     }
 
     private static void Legend(Sheet sheet) => sheet.Legend(

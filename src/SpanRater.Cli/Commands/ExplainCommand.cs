@@ -29,7 +29,7 @@ internal static class ExplainCommand
                 _ => null,
             };
             return answer.Deliver(
-                MemberRater.Rate(bridge, method, [load, .. NeighboursOf(load, reading)]).TryGet(out BridgeRating? rating, out Refusal? refusal)
+                BridgeRater.Rate(bridge, method, [load, .. NeighboursOf(load, reading)]).TryGet(out BridgeRating? rating, out Refusal? refusal)
                     ? RatingExplanation.Of(rating, index, load, only, units)
                     : RatingPage.Refused(bridge, method, refusal),
                 units);

@@ -18,7 +18,7 @@ internal static class MeasureCommand
             RatingMethod method = RateCommand.MethodOf(reading);
             int? only = parsed.GetValue(member) is { } name ? BridgeInput.FindMember(bridge.Truss, name) : null;
             IReadOnlyList<LiveLoad> vehicles = parsed.GetValue(vehicle) is { } one ? [BridgeInput.Find(reading.Catalogue, one, "--vehicle")] : reading.VehiclesAsked;
-            return MemberRater.Rate(bridge, method, vehicles).TryGet(out BridgeRating? rating, out Refusal? refusal)
+            return BridgeRater.Rate(bridge, method, vehicles).TryGet(out BridgeRating? rating, out Refusal? refusal)
                 ? answer.Deliver(InputWarnings.On(MeasurePage.Of(MeasureFirst.Of(rating), only, units), reading.Findings), units)
                 : answer.Deliver(InputWarnings.On(RatingPage.Refused(bridge, method, refusal), reading.Findings), units);
         });

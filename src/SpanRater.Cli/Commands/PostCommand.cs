@@ -25,7 +25,7 @@ internal static class PostCommand
                 throw new RefusedException($"--level {asked}: {method.Name} posts legal types by their legal rating, and has no other: leave --level out.");
             }
 
-            if (!MemberRater.Rate(bridge, method, reading.VehiclesAsked).TryGet(out BridgeRating? rating, out Refusal? refusal))
+            if (!BridgeRater.Rate(bridge, method, reading.VehiclesAsked).TryGet(out BridgeRating? rating, out Refusal? refusal))
             {
                 return answer.Deliver(InputWarnings.On(PostingPage.Refused(bridge, method, refusal), reading.Findings), units);
             }

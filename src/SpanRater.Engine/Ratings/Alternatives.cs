@@ -98,9 +98,9 @@ public sealed class Alternatives
 
     // Given capacities, and what was seen without loss, leave a repair nothing to give back.
     private bool TakesAway(RatingRow row) =>
-        row.Resistance is { } found
+        row is MemberRow { Resistance: { } found } member
         && Present.Rating.Method.StrengthsAt(row.Level) is { } rules
-        && MemberCapacity.Of(found.Make.AsBuilt, row.Sense, rules, Present.Rating.Bridge.Rating.Condition).Resistance is { } sound
+        && MemberCapacity.Of(found.Make.AsBuilt, member.Sense, rules, Present.Rating.Bridge.Rating.Condition).Resistance is { } sound
         && sound.Value > found.Value * (1 + 1e-9);
 
     private NotOfferedReason? WhyNot(AlternativeKind kind)
@@ -127,9 +127,9 @@ public sealed class Alternatives
 
     private Alternative With(AlternativeKind kind, IReadOnlyList<AlternativeKind> parts)
     {
-        int? repaired = parts.Contains(AlternativeKind.AsBuilt) ? Lowest!.MemberIndex : null;
-        var alternative = new Alternative { Kind = kind, Parts = parts, Repaired = repaired is null ? null : Lowest!.Member.Name };
-        if (!MemberRater.Rate(Changed(Present.Rating.Bridge, parts, repaired), Present.Rating.Method, vehicles).TryGet(out BridgeRating? rating, out Refusal? refusal))
+        int? repaired = parts.Contains(AlternativeKind.AsBuilt) ? ((MemberRow)Lowest!).MemberIndex : null;
+        var alternative = new Alternative { Kind = kind, Parts = parts, Repaired = repaired is null ? null : Lowest!.Name };
+        if (!BridgeRater.Rate(Changed(Present.Rating.Bridge, parts, repaired), Present.Rating.Method, vehicles).TryGet(out BridgeRating? rating, out Refusal? refusal))
         {
             return alternative with { Refusal = refusal };
         }

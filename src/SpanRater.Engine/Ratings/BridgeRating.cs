@@ -1,7 +1,7 @@
 namespace SpanRater;
 
 /// <summary>
-/// The rating of a bridge's truss members. Rows stand in the order in which they are read: what can govern from the
+/// The rating of a bridge: of its truss members, floor and connections. Rows stand in the order in which they are read: what can govern from the
 /// lowest factor up, then the other factors, then what is not rated, withheld, not loaded and slack.
 /// </summary>
 public sealed class BridgeRating
@@ -25,8 +25,11 @@ public sealed class BridgeRating
 
         // Members that mirror each other differ in the last bits; rounded, they stand in the order of the members.
         Rows = [.. rows.OrderBy(Rank).ThenBy(r => Math.Round(r.Factor ?? 0, 9)).ThenByDescending(r => r.Factor is 0 ? Math.Round(r.Shortfall, 3) : 0)];
+        MemberRows = [.. Rows.OfType<MemberRow>()];
+        PartRows = [.. Rows.OfType<PartRow>()];
         bool withheld = rows.Any(r => r.Status == RatingStatus.Withheld);
         Governing = withheld ? null : Rows.FirstOrDefault(MayGovern);
+        GoverningMember = withheld ? null : MemberRows.FirstOrDefault(MayGovern);
         GoverningInventory = withheld ? null : Rows.FirstOrDefault(r => HasFactor(r) && r.Level.Governance == Governance.Inventory);
     }
 
@@ -38,6 +41,12 @@ public sealed class BridgeRating
 
     /// <summary>Every row, in the order in which they are read.</summary>
     public IReadOnlyList<RatingRow> Rows { get; }
+
+    /// <summary>The rows of truss members, in their order.</summary>
+    public IReadOnlyList<MemberRow> MemberRows { get; }
+
+    /// <summary>The rows of the floor and of connections, in their order.</summary>
+    public IReadOnlyList<PartRow> PartRows { get; }
 
     /// <summary>What was assumed.</summary>
     public IReadOnlyList<Stamp> Stamps { get; }
@@ -51,6 +60,9 @@ public sealed class BridgeRating
     /// <summary>The row that governs; null where nothing is rated, and while a vehicle is withheld.</summary>
     public RatingRow? Governing { get; }
 
+    /// <summary>The row of a truss member that governs among truss members; null where none is rated, and while a vehicle is withheld.</summary>
+    public MemberRow? GoverningMember { get; }
+
     /// <summary>The lowest row at inventory level; null where there is none.</summary>
     public RatingRow? GoverningInventory { get; }
 
@@ -62,15 +74,15 @@ public sealed class BridgeRating
         Rows.Where(r => r.Status == RatingStatus.Withheld).Select(r => (r.Vehicle, (NotRatedReason.Uncarried)r.Reason!)).DistinctBy(w => w.Vehicle);
 
     /// <summary>The lowest row of each member that may govern, by member; null where none of its rows may.</summary>
-    public IReadOnlyList<RatingRow?> LowestByMember() =>
-        [.. Enumerable.Range(0, Bridge.Truss.Members.Count).Select(m => Rows.FirstOrDefault(r => r.MemberIndex == m && MayGovern(r)))];
+    public IReadOnlyList<MemberRow?> LowestByMember() =>
+        [.. Enumerable.Range(0, Bridge.Truss.Members.Count).Select(m => MemberRows.FirstOrDefault(r => r.MemberIndex == m && MayGovern(r)))];
 
-    /// <summary>The row of the same member, vehicle, level and sense with nothing beside the vehicle; null where the row itself is that.</summary>
+    /// <summary>The row of the same effect, vehicle and level with nothing beside the vehicle; null where the row itself is that.</summary>
     /// <param name="row">A row of this rating.</param>
     public RatingRow? Alone(RatingRow row)
     {
         ArgumentNullException.ThrowIfNull(row);
-        return row.Beside is null ? null : Rows.FirstOrDefault(r => r.Beside is null && r.Vehicle == row.Vehicle && r.Level == row.Level && r.Sense == row.Sense && r.MemberIndex == row.MemberIndex && r.Truss == row.Truss);
+        return row.Beside is null ? null : Rows.FirstOrDefault(r => r.Beside is null && r.Vehicle == row.Vehicle && r.Level == row.Level && r.IsOfSameEffect(row));
     }
 
     /// <summary>Whether a row takes part in naming what governs: it has a factor, at a level that counts.</summary>

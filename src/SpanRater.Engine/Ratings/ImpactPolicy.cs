@@ -52,24 +52,42 @@ public readonly record struct AppliedImpact(double Value, ImpactReason Reason);
 /// <param name="deckLength">Length of the deck [m].</param>
 internal sealed class ImpactPolicy(RatingMethod method, RatingSettings settings, double deckLength)
 {
-    /// <summary>The allowance.</summary>
+    /// <summary>The policy of a bridge by a method.</summary>
+    public static ImpactPolicy Of(Bridge bridge, RatingMethod method) => new(method, bridge.Rating, bridge.Truss.Stations[^1] - bridge.Truss.Stations[0]);
+
+    /// <summary>The allowance of a part of a live load.</summary>
     /// <param name="vehicleClass">Class of the live load.</param>
     /// <param name="member">The member.</param>
     /// <param name="part">The part.</param>
-    public AppliedImpact Of(VehicleClass vehicleClass, Member member, LivePart part) => part switch
+    public AppliedImpact Of(VehicleClass vehicleClass, Member member, LivePart part) => Of(vehicleClass, member.IsTimber, member.IsLongitudinal, part);
+
+    /// <summary>The same on any part of the bridge.</summary>
+    /// <param name="vehicleClass">Class of the live load.</param>
+    /// <param name="isTimber">Whether the part is of timber.</param>
+    /// <param name="isLongitudinal">Whether it is a member of a truss that runs along the span.</param>
+    /// <param name="part">The part of the live load.</param>
+    public AppliedImpact Of(VehicleClass vehicleClass, bool isTimber, bool isLongitudinal, LivePart part) => part switch
     {
         LivePart.OfCrowd => new AppliedImpact(0, ImpactReason.NoneOnClass),
-        LivePart.OfLane { Lane.TakesImpact: false } or LivePart.PointOfLane { Lane.TakesImpact: false } => new AppliedImpact(0, ImpactReason.NoneOnLane),
-        _ => Of(vehicleClass, member, part.LoadedLength),
+        LivePart.OfLane { Lane: { } lane } => OfLane(vehicleClass, isTimber, lane, part.LoadedLength, isLongitudinal),
+        LivePart.PointOfLane { Lane: { } lane } => OfLane(vehicleClass, isTimber, lane, part.LoadedLength, isLongitudinal),
+        _ => Of(vehicleClass, isTimber, isLongitudinal, part.LoadedLength),
     };
+
+    /// <summary>The allowance of a lane load.</summary>
+    public AppliedImpact OfLane(VehicleClass vehicleClass, bool isTimber, LaneLoad lane, double loadedLength, bool isLongitudinal = false) =>
+        lane.TakesImpact ? Of(vehicleClass, isTimber, isLongitudinal, loadedLength) : new AppliedImpact(0, ImpactReason.NoneOnLane);
 
     /// <summary>The allowance of a vehicle.</summary>
     /// <param name="vehicleClass">Class of the vehicle.</param>
     /// <param name="member">The member.</param>
     /// <param name="loadedLength">Length of the stretch of its line that holds the vehicle [m].</param>
-    public AppliedImpact Of(VehicleClass vehicleClass, Member member, double loadedLength)
+    public AppliedImpact Of(VehicleClass vehicleClass, Member member, double loadedLength) => Of(vehicleClass, member.IsTimber, member.IsLongitudinal, loadedLength);
+
+    /// <summary>The allowance of a vehicle on any part of the bridge.</summary>
+    public AppliedImpact Of(VehicleClass vehicleClass, bool isTimber, bool isLongitudinal, double loadedLength)
     {
-        if (member.IsTimber)
+        if (isTimber)
         {
             return new AppliedImpact(0, ImpactReason.NoneOnTimber);
         }
@@ -94,7 +112,7 @@ internal sealed class ImpactPolicy(RatingMethod method, RatingSettings settings,
             return new AppliedImpact(0, ImpactReason.AtCrawl);
         }
 
-        return settings.Surface is { } surface && vehicleClass != VehicleClass.Design && member.IsLongitudinal
+        return settings.Surface is { } surface && vehicleClass != VehicleClass.Design && isLongitudinal
             && deckLength > method.SurfaceCountsAbove && method.ImpactOn(surface) is { } bySurface
             ? new AppliedImpact(bySurface, ImpactReason.BySurface)
             : new AppliedImpact(method.Impact(loadedLength), ImpactReason.OfMethod);

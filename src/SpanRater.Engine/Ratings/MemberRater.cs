@@ -1,11 +1,7 @@
 namespace SpanRater;
 
-/// <summary>
-/// Rates the truss members of a bridge: <c>RF = (C − gDC DC − gDW DW) / (gLL L (1 + IM))</c>, tension and compression
-/// apart, each with its own capacity, effects positive in the sense rated. Source: AASHTO Manual for Bridge Evaluation,
-/// 3rd ed. (2018), 6A.4.2.1 and 6B.4.1, from memory.
-/// </summary>
-public sealed class MemberRater
+/// <summary>Rates the truss members of a bridge, tension and compression apart, each with its own capacity, effects positive in the sense rated.</summary>
+internal sealed class MemberRater
 {
     private readonly Bridge bridge;
     private readonly RatingMethod method;
@@ -14,56 +10,35 @@ public sealed class MemberRater
     private readonly ImpactPolicy impact;
     private readonly RatingStamps stamps;
     private readonly RowCapacities capacities;
-    private readonly List<RatingRow> rows = [];
+    private readonly List<MemberRow> rows = [];
 
-    private MemberRater(Bridge bridge, RatingMethod method, TrussCrossing[] crossings)
+    private MemberRater(Bridge bridge, RatingMethod method, TrussCrossing[] crossings, RatingStamps stamps)
     {
         this.bridge = bridge;
         this.method = method;
         this.crossings = crossings;
         deadFactors = method.DeadFactorsWith(bridge.Rating);
-        impact = new ImpactPolicy(method, bridge.Rating, bridge.Truss.Stations[^1] - bridge.Truss.Stations[0]);
-        stamps = new RatingStamps(bridge, method);
+        this.stamps = stamps;
+        impact = ImpactPolicy.Of(bridge, method);
         capacities = new RowCapacities(bridge, method);
     }
 
-    /// <summary>Rates every member for every vehicle, level and sense.</summary>
-    /// <param name="bridge">The bridge; it must have the dead load case DC.</param>
+    /// <summary>One row for every member, vehicle, level and sense.</summary>
+    /// <param name="bridge">The bridge.</param>
     /// <param name="method">The method.</param>
     /// <param name="vehicles">The vehicles, loadings and crowds.</param>
-    /// <exception cref="ArgumentException">The bridge has no case DC.</exception>
-    public static Outcome<BridgeRating> Rate(Bridge bridge, RatingMethod method, IReadOnlyList<LiveLoad> vehicles)
+    /// <param name="crossings">The trusses with their dead load on: one for both where they are alike.</param>
+    /// <param name="stamps">Takes what is assumed.</param>
+    public static IReadOnlyList<MemberRow> Rows(Bridge bridge, RatingMethod method, IReadOnlyList<LiveLoad> vehicles, TrussCrossing[] crossings, RatingStamps stamps)
     {
-        ArgumentNullException.ThrowIfNull(bridge);
-        ArgumentNullException.ThrowIfNull(method);
-        ArgumentNullException.ThrowIfNull(vehicles);
-        if (bridge.FindCase(Bridge.ComponentsCase) is null)
-        {
-            throw new ArgumentException($"A bridge is rated with its dead load, case {Bridge.ComponentsCase}; it has none.", nameof(bridge));
-        }
-
-        // One truss stands for both where their dead loads are alike.
-        var crossings = new List<TrussCrossing>();
-        foreach (Bridge ofTruss in bridge.RightCases is null ? [bridge] : (Bridge[])[bridge.OfTruss(0), bridge.OfTruss(1)])
-        {
-            if (!TrussCrossing.Of(ofTruss).TryGet(out TrussCrossing? crossing, out Refusal? refusal))
-            {
-                return refusal;
-            }
-
-            crossings.Add(crossing);
-        }
-
-        var rater = new MemberRater(bridge, method, [.. crossings]);
-        rater.stamps.AddForBridge(vehicles, crossings.TrueForAll(c => c.WearingSurface is not null));
+        var rater = new MemberRater(bridge, method, crossings, stamps);
         foreach (LiveLoad vehicle in vehicles)
         {
             rater.Rate(vehicle);
         }
 
         rater.RateBesideLegalVehicles(vehicles);
-        rater.stamps.AddForCapacities(rater.rows);
-        return new BridgeRating(bridge, method, rater.rows, rater.stamps.All, crossings);
+        return rater.rows;
     }
 
     private void Rate(LiveLoad load)
@@ -169,7 +144,7 @@ public sealed class MemberRater
     {
         foreach (Vehicle emergency in vehicles.OfType<Vehicle>().Where(v => v is { Class: VehicleClass.Emergency, LaneLoading: null }))
         {
-            RatingRow[] beside = crossings[0] is RodCrossing
+            MemberRow[] beside = crossings[0] is RodCrossing
                 ? []
                 : [.. NeighbourRater.Rows(emergency, [.. vehicles.OfType<Vehicle>()], bridge, method, impact, [.. rows.Where(r => r.Vehicle == emergency)], crossings[0].Lines)];
             rows.AddRange(beside);
@@ -180,7 +155,7 @@ public sealed class MemberRater
         }
     }
 
-    private void RateTruss(LiveLoad load, int? truss, NotRatedReason? reason, Func<RatingRow, RatingRow> rate)
+    private void RateTruss(LiveLoad load, int? truss, NotRatedReason? reason, Func<MemberRow, MemberRow> rate)
     {
         TrussCrossing crossing = CrossingOf(truss);
         foreach (RatingLevel level in method.LevelsOf(load.Class, bridge.Rating))
@@ -190,7 +165,7 @@ public sealed class MemberRater
             {
                 foreach (Sense sense in (Sense[])[Sense.Tension, Sense.Compression])
                 {
-                    rows.Add(rate(capacities.On(truss ?? 0, new RatingRow
+                    rows.Add(rate(capacities.On(truss ?? 0, new MemberRow
                     {
                         Truss = truss is { } index ? bridge.Deck.TrussNames[index] : null,
                         MemberIndex = m,
@@ -208,7 +183,7 @@ public sealed class MemberRater
         }
     }
 
-    private RatingRow WithEffect(RatingRow row, SharedEffect? effect)
+    private MemberRow WithEffect(MemberRow row, SharedEffect? effect)
     {
         double sign = row.Sense == Sense.Tension ? 1 : -1;
         double onComponents = deadFactors.OnComponents(sign * row.DeadComponents), onWearing = deadFactors.OnWearingSurface(sign * row.DeadWearing);
@@ -226,34 +201,7 @@ public sealed class MemberRater
         };
     }
 
-    // Dead load that uses up the capacity comes first: it holds whatever the vehicle, and whether or not that is rated.
-    private RatingRow Rated(RatingRow row)
-    {
-        double? room = row.Capacity - row.FactoredDead;
-        if (row is { Live: { } live, Impact: { } allowance, Level.LiveFactor: { } liveFactor, Reason: null })
-        {
-            double factored = liveFactor * Math.Abs(live) * (1 + allowance), dead = row.FactoredDead;
-            row = row with { FactorAt = capacity => Math.Max(0, capacity - dead) / factored };
-        }
+    private MemberRow Rated(MemberRow row) => (MemberRow)row.Rated(r => WithoutCapacity((MemberRow)r));
 
-        if (room <= 0)
-        {
-            return row with { Status = RatingStatus.DeadExceeds, Factor = 0, Reason = null };
-        }
-
-        if (row.Reason is not null)
-        {
-            return row;
-        }
-
-        if (row.FactorAt is null)
-        {
-            // A capacity is missing only where something asks for it: here neither live nor dead load acts in this sense.
-            return room is null && row.FactoredDead > 0 ? WithoutCapacity(row) : row with { Status = RatingStatus.NotLoaded };
-        }
-
-        return row.Capacity is { } own ? row with { Status = RatingStatus.Rated, Factor = row.FactorWith(own) } : WithoutCapacity(row);
-    }
-
-    private RatingRow WithoutCapacity(RatingRow row) => row with { Reason = row.WithoutCapacity(method) };
+    private MemberRow WithoutCapacity(MemberRow row) => row with { Reason = row.WithoutCapacity(method) };
 }

@@ -23,10 +23,10 @@ public sealed class MethodComparison
     /// <summary>What each method comes to at each of its levels, by vehicle in the order asked.</summary>
     public IReadOnlyList<MethodResult> Results { get; }
 
-    /// <summary>Rows that have no capacity by a method, in the order of the members.</summary>
+    /// <summary>Rows that have no capacity by a method, in the order of the members, then of the other parts.</summary>
     /// <param name="method">The method.</param>
     public IEnumerable<RatingRow> Missing(RatingMethod method) =>
-        Results.Where(r => r.Method == method).SelectMany(r => r.Unrated).OrderBy(r => method.CapacityFor(r.Sense, r.Level)).ThenBy(r => r.MemberIndex);
+        Results.Where(r => r.Method == method).SelectMany(r => r.Unrated).OrderBy(r => r is MemberRow m ? (int)method.CapacityFor(m.Sense, m.Level) : int.MaxValue).ThenBy(r => r.Part).ThenBy(r => r.Order);
 
     /// <summary>Rates the bridge by every method.</summary>
     /// <param name="bridge">The bridge; it must have the dead load case DC.</param>
@@ -39,7 +39,7 @@ public sealed class MethodComparison
         var ratings = new List<BridgeRating>();
         foreach (RatingMethod method in RatingMethod.All)
         {
-            if (!MemberRater.Rate(bridge, method, vehicles).TryGet(out BridgeRating? rating, out Refusal? refusal))
+            if (!BridgeRater.Rate(bridge, method, vehicles).TryGet(out BridgeRating? rating, out Refusal? refusal))
             {
                 return refusal;
             }
@@ -87,7 +87,7 @@ public sealed record MethodResult
             Level = level,
             Reason = reason,
             Lowest = reason is null ? dead ?? rows.Where(r => r.Factor is not null).MinBy(r => Math.Round(r.Factor!.Value, 9)) : null,
-            Unrated = [.. rows.Where(r => r.Reason is NotRatedReason.NoCapacity)],
+            Unrated = [.. rows.Where(r => r.LacksCapacity)],
         };
     }
 }

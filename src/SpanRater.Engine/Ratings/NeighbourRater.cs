@@ -18,16 +18,16 @@ internal static class NeighbourRater
     /// <param name="impact">Dynamic allowances.</param>
     /// <param name="alone">The emergency vehicle's rows, alone on the bridge.</param>
     /// <param name="lines">Influence lines of the truss.</param>
-    public static IEnumerable<RatingRow> Rows(
-        Vehicle emergency, IReadOnlyList<Vehicle> asked, Bridge bridge, RatingMethod method, ImpactPolicy impact, IReadOnlyList<RatingRow> alone, InfluenceLines lines)
+    public static IEnumerable<MemberRow> Rows(
+        Vehicle emergency, IReadOnlyList<Vehicle> asked, Bridge bridge, RatingMethod method, ImpactPolicy impact, IReadOnlyList<MemberRow> alone, InfluenceLines lines)
     {
         (Vehicle Vehicle, LiveLoadPlan Plan)[] legal =
             [.. asked.Where(v => v is { Class: VehicleClass.Legal, LaneLoading: null }).Select(v => (v, new LiveLoadPlan(bridge.Truss.Stations, v)))];
         string[] trusses = [.. bridge.Deck.TrussNames];
-        foreach (RatingRow row in alone.Where(r => r is { Status: RatingStatus.Rated, Peak: not null }))
+        foreach (MemberRow row in alone.Where(r => r is { Status: RatingStatus.Rated, Peak: not null }))
         {
             InfluenceLine line = lines.Members[row.MemberIndex].Line;
-            (RatingRow Row, double Unclipped)? lowest = null;
+            (MemberRow Row, double Unclipped)? lowest = null;
             foreach ((Vehicle vehicle, LiveLoadPlan plan) in legal)
             {
                 if (plan.MostOn(line, row.Sense)?.Parts[0] is not LivePart.Axles neighbour)
@@ -53,8 +53,8 @@ internal static class NeighbourRater
     }
 
     // With the factor before it is held at 0, so that of two neighbours that leave no capacity the one that takes more is told.
-    private static (RatingRow Row, double Unclipped)? Beside(
-        RatingRow row, Vehicle emergency, LivePart.Axles neighbour, bool isNearer, int truss, Bridge bridge, RatingMethod method, ImpactPolicy impact)
+    private static (MemberRow Row, double Unclipped)? Beside(
+        MemberRow row, Vehicle emergency, LivePart.Axles neighbour, bool isNearer, int truss, Bridge bridge, RatingMethod method, ImpactPolicy impact)
     {
         (double near, double far) = isNearer ? (emergency.Gauge, neighbour.Vehicle.Gauge) : (neighbour.Vehicle.Gauge, emergency.Gauge);
         if (LeverRule.Pair(bridge.Deck, truss, near, far, method.Presence(2)) is not { } pair

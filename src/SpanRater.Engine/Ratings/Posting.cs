@@ -128,7 +128,7 @@ public sealed class Posting
             Rule = isLegal ? Rating.Method.LegalPosting : PostingRule.FactorTimesWeight,
             Verdict = PostingVerdict.NotGiven,
             LacksLaneType = isLegal && Rating.Stamps.OfType<Stamp.NoLaneTypeLegalLoad>().Any(),
-            Unrated = [.. rows.Where(r => r.Reason is NotRatedReason.NoCapacity)],
+            Unrated = [.. rows.Where(r => r.LacksCapacity)],
         };
 
         // A capacity that the dead load uses up holds whatever the vehicle, rated or not.

@@ -71,7 +71,7 @@ internal sealed class RatingStamps(Bridge bridge, RatingMethod method)
     }
 
     /// <summary>What holds for the capacities of the rows, all of them made.</summary>
-    public void AddForCapacities(IReadOnlyList<RatingRow> rows)
+    public void AddForCapacities(IReadOnlyList<MemberRow> rows)
     {
         if (!rows.Any(r => r is { Capacity: not null, Resistance: null, Status: RatingStatus.Rated or RatingStatus.DeadExceeds }))
         {

@@ -4,9 +4,9 @@ namespace SpanRater;
 internal static class ResistanceStamps
 {
     /// <summary>The stamps of rows whose capacity follows from section and material.</summary>
-    public static IEnumerable<Stamp> Of(Bridge bridge, IReadOnlyList<RatingRow> rows)
+    public static IEnumerable<Stamp> Of(Bridge bridge, IReadOnlyList<MemberRow> rows)
     {
-        RatingRow[] counted = [.. rows.Where(r => r.Resistance is not null)];
+        MemberRow[] counted = [.. rows.Where(r => r.Resistance is not null)];
         IEnumerable<MemberResistance> resistances = counted.Select(r => r.Resistance!).Distinct(ReferenceEqualityComparer.Instance).Cast<MemberResistance>();
         MemberResistance[] all = [.. resistances];
         foreach (MetalMaterial metal in all.Select(r => r.Make.Material).OfType<MetalMaterial>().DistinctBy(m => m.Name))
@@ -33,7 +33,7 @@ internal static class ResistanceStamps
             yield return new Stamp.HeadsNotMeasured(string.Join(", ", heads));
         }
 
-        foreach (IGrouping<MemberDuty, RatingRow> alike in ByMember(counted.Where(r => r.Resistance!.Slender is not null)).GroupBy(r => r.Resistance!.Slender!.Duty))
+        foreach (IGrouping<MemberDuty, MemberRow> alike in ByMember(counted.Where(r => r.Resistance!.Slender is not null)).GroupBy(r => r.Resistance!.Slender!.Duty))
         {
             yield return new Stamp.TooSlender(string.Join(", ", alike.Select(r => r.Member.Name).Distinct()), alike.Select(r => r.Resistance!.Slender!).MaxBy(s => s.Slenderness)!);
         }
@@ -49,7 +49,7 @@ internal static class ResistanceStamps
         }
     }
 
-    private static IOrderedEnumerable<RatingRow> ByMember(IEnumerable<RatingRow> rows) => rows.OrderBy(r => r.MemberIndex).ThenByDescending(r => r.Resistance!.Slender?.Slenderness ?? 0);
+    private static IOrderedEnumerable<MemberRow> ByMember(IEnumerable<MemberRow> rows) => rows.OrderBy(r => r.MemberIndex).ThenByDescending(r => r.Resistance!.Slender?.Slenderness ?? 0);
 
     // What the mode that governs rests on; of timber also the values themselves. Of heads that are not measured no proportion is asked.
     private static IEnumerable<Clause> InDoubt(MemberResistance resistance)
@@ -60,9 +60,9 @@ internal static class ResistanceStamps
             .Where(c => c.ToConfirm && !(resistance.HeadsNotMeasured && c == ResistanceClauses.Eyebars));
     }
 
-    private static IEnumerable<Stamp> Seen(IEnumerable<RatingRow> rows)
+    private static IEnumerable<Stamp> Seen(IEnumerable<MemberRow> rows)
     {
-        foreach (RatingRow row in rows.DistinctBy(r => (r.MemberIndex, r.Truss)).OrderBy(r => r.MemberIndex))
+        foreach (MemberRow row in rows.DistinctBy(r => (r.MemberIndex, r.Truss)).OrderBy(r => r.MemberIndex))
         {
             FoundSection section = row.Resistance!.Make.Section;
             foreach (Observation.PackRust rust in section.PackRust)

@@ -59,7 +59,7 @@ internal sealed class RodRater
     /// <param name="row">A row with its capacity, share and peak.</param>
     /// <param name="cap">The first member that goes slack with nothing to take over; null where none does.</param>
     /// <param name="withheld">What withholds every rating of the vehicle; null where nothing does.</param>
-    public RatingRow Rate(RatingRow row, NotRatedReason.Uncarried? cap, NotRatedReason.Uncarried? withheld)
+    public MemberRow Rate(MemberRow row, NotRatedReason.Uncarried? cap, NotRatedReason.Uncarried? withheld)
     {
         double sign = row.Sense == Sense.Tension ? 1 : -1;
         FactoredDead heaviest = deadLoads.MaxBy(d => sign * d.Rays.DeadAlone(row.MemberIndex))!;
@@ -94,28 +94,28 @@ internal sealed class RodRater
                 : row with { Status = RatingStatus.NotLoaded };
         }
 
-        RatingRow asked = row;
-        RatingRow reached = Reached(row, found.Dead, found.Scale, cap) with { FactorAt = other => FactorWith(asked, other, cap) };
+        MemberRow asked = row;
+        MemberRow reached = Reached(row, found.Dead, found.Scale, cap) with { FactorAt = other => FactorWith(asked, other, cap) };
 
         // What the vehicle does not load as it is, and only would where the rods have failed, is not loaded.
         return reached.CappedBy is not null && row.Live is null ? row with { Status = RatingStatus.NotLoaded } : reached;
     }
 
-    private RatingRow WithCap(RatingRow row, NotRatedReason.Uncarried cap) =>
+    private MemberRow WithCap(MemberRow row, NotRatedReason.Uncarried cap) =>
         row with { Status = RatingStatus.Rated, Factor = cap.Factor, CappedBy = cap.Member, FactorAt = other => FactorWith(row, other, cap) };
 
-    private double? FactorWith(RatingRow row, double capacity, NotRatedReason.Uncarried? cap)
+    private double? FactorWith(MemberRow row, double capacity, NotRatedReason.Uncarried? cap)
     {
         double? own = capacity <= row.FactoredDead ? 0 : Least(row, capacity) is { } found ? FactorOf(row, found.Scale) : null;
         return own is { } factor && !(factor > cap?.Factor) ? factor : cap?.Factor;
     }
 
     // Whether any part of the factored vehicle loads a member that the vehicle as it is does not: a counter may wake under factors alone.
-    private bool IsLoaded(RatingRow row, NotRatedReason.Uncarried? cap) =>
+    private bool IsLoaded(MemberRow row, NotRatedReason.Uncarried? cap) =>
         Least(row, PairedRods.ZeroForce * (vehicle.Train.Weight + Math.Abs(row.FactoredDead))) is { } found
         && !(FactorOf(row, found.Scale) > cap?.Factor);
 
-    private (FactoredDead Dead, KinkedScale Scale)? Least(RatingRow row, double limit)
+    private (FactoredDead Dead, KinkedScale Scale)? Least(MemberRow row, double limit)
     {
         (FactoredDead Dead, KinkedScale Scale)? least = null;
         foreach (FactoredDead dead in deadLoads)
@@ -129,9 +129,9 @@ internal sealed class RodRater
         return least;
     }
 
-    private static double FactorOf(RatingRow row, KinkedScale reached) => reached.Scale / (row.Level.LiveFactor!.Value * row.Share!.Value);
+    private static double FactorOf(MemberRow row, KinkedScale reached) => reached.Scale / (row.Level.LiveFactor!.Value * row.Share!.Value);
 
-    private RatingRow Reached(RatingRow row, FactoredDead dead, KinkedScale reached, NotRatedReason.Uncarried? cap)
+    private MemberRow Reached(MemberRow row, FactoredDead dead, KinkedScale reached, NotRatedReason.Uncarried? cap)
     {
         double factor = FactorOf(row, reached);
         bool capped = factor > cap?.Factor;
@@ -176,14 +176,14 @@ internal sealed class RodRater
         return shortest ?? 0;
     }
 
-    private static RatingRow WithDead(RatingRow row, FactoredDead dead) => row with
+    private static MemberRow WithDead(MemberRow row, FactoredDead dead) => row with
     {
         ComponentsFactor = dead.OnComponents,
         WearingFactor = dead.OnWearing,
         FactoredDead = (row.Sense == Sense.Tension ? 1 : -1) * dead.Rays.DeadAlone(row.MemberIndex),
     };
 
-    private RatingRow WithPeak(RatingRow row)
+    private MemberRow WithPeak(MemberRow row)
     {
         if (row.Peak is not { } peak)
         {

@@ -9,7 +9,7 @@ internal sealed class RowCapacities(Bridge bridge, RatingMethod method)
     private readonly Dictionary<(int Truss, int Member, Sense Sense, string Level), ResistanceCheck?> found = [];
 
     /// <summary>The row with its capacity.</summary>
-    public RatingRow On(int truss, RatingRow row)
+    public MemberRow On(int truss, MemberRow row)
     {
         if (bridge.Capacities[row.MemberIndex][method.CapacityFor(row.Sense, row.Level)] is { } given)
         {
@@ -26,7 +26,7 @@ internal sealed class RowCapacities(Bridge bridge, RatingMethod method)
         return row with { Capacity = check?.Resistance?.Value, Resistance = check?.Resistance, Lacking = check?.Missing is { Count: > 0 } missing ? missing : null };
     }
 
-    private ResistanceCheck? Of(MemberMake? make, RatingRow row) => make is null || (row.Member.TensionOnly && row.Sense == Sense.Compression) ? null
+    private ResistanceCheck? Of(MemberMake? make, MemberRow row) => make is null || (row.Member.TensionOnly && row.Sense == Sense.Compression) ? null
         : method.StrengthsAt(row.Level) is { } rules ? MemberCapacity.Of(make, row.Sense, rules, bridge.Rating.Condition)
         : new ResistanceCheck(null, [new MissingDatum.StrengthRules(method.Name)]);
 }

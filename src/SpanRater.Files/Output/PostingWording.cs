@@ -110,7 +110,7 @@ public static class PostingWording
             yield return "The deck is longer than 200 ft, where the lane-type legal load counts as well, and none is asked for (name \"Lane-type legal load\" under vehicles): each load of a legal type below is at most what its truck alone allows.";
         }
 
-        string[] unrated = [.. posting.Legal.Concat(posting.Emergency).SelectMany(r => r.Unrated).Select(r => $"{RatingWording.Member(r)} in {Words.Of(r.Sense)}").Distinct()];
+        string[] unrated = [.. posting.Legal.Concat(posting.Emergency).SelectMany(r => r.Unrated).Select(r => $"{RatingWording.Member(r)} in {RatingWording.ActsIn(r)}").Distinct()];
         if (unrated.Length > 0)
         {
             yield return $"Not every member that is loaded has a capacity: {string.Join(", ", unrated)}. Each load below is at most what the members that are rated allow; it may be less, and \"none\" does not mean that no posting is needed.";
@@ -168,12 +168,12 @@ public static class PostingWording
     private static string Closure(Posting posting) =>
         "URGENT: close the bridge until an engineer has reviewed it. "
         + (posting.DeadExceeds is { } dead
-            ? $"The dead load alone exceeds the capacity of {dead.Member.Name} in {Words.Of(dead.Sense)}. Check the inputs first."
+            ? $"The dead load alone exceeds the capacity of {dead.Name} in {RatingWording.ActsIn(dead)}. Check the inputs first."
             : $"The smallest safe load of the legal types is {Tons(posting.Smallest!.SafeLoad)} US tons, for {By(posting.Smallest)}: under 3 US tons.")
         + " A bridge that cannot carry 3 US tons is to be closed (23 CFR 650.313, from memory); any limit below shows the working, and is no leave to cross.";
 
     private static string By(PostingRow row) =>
-        $"{row.Vehicle.Name} ({row.Lowest!.Member.Name} in {Words.Of(row.Lowest.Sense)}, rating factor {Factor(row.Lowest.Factor)}{(row.Lowest.Truss is null ? "" : $", {row.Lowest.Truss} truss")})";
+        $"{row.Vehicle.Name} ({row.Lowest!.Name} in {RatingWording.ActsIn(row.Lowest)}, rating factor {Factor(row.Lowest.Factor)}{(row.Lowest.Truss is null ? "" : $", {row.Lowest.Truss} truss")})";
 
     private static string Cut(double value, int decimals)
     {

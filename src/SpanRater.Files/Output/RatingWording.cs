@@ -11,6 +11,7 @@ public static class RatingWording
     public static string Of(NotRatedReason reason, DisplayUnits units) => reason switch
     {
         NotRatedReason.NoCapacity { Lacking: { } lacking } => $"no capacity: {string.Join(". ", lacking.Select(MissingDatumWording.Of))}",
+        NotRatedReason.PartLacks { Lacking: { } lacking } => string.Join(". ", lacking.Select(MissingDatumWording.Of)),
         NotRatedReason.NoCapacity r => $"no capacity: column \"{MembersTable.ColumnOf(r.Capacity)}\" of members.csv is blank",
         NotRatedReason.PartOfLoading r => $"its standard form has a lane load as well, and the truck alone would flatter: rate \"{r.Loading}\" instead",
         NotRatedReason.NotATrainWithRods r => $"rods go slack, and \"{r.Load}\" is more than one train: a lane load, a crowd, tracks, or several vehicles. Over rods only single trains are rated",
@@ -46,15 +47,45 @@ public static class RatingWording
     public static string? Mode(RatingRow row)
     {
         ArgumentNullException.ThrowIfNull(row);
-        return row.Resistance is { } resistance ? ModeWords.Of(resistance.Governing) : null;
+        return row switch
+        {
+            MemberRow { Resistance: { } resistance } => ModeWords.Of(resistance.Governing),
+            PartRow { Resistance: { } resistance } => PartWords.Mode(resistance),
+            _ => null,
+        };
     }
 
-    /// <summary>The member's name, with its truss where the trusses are told apart.</summary>
+    /// <summary>The place on the part where its capacity is least; null where it is the same all along, or there is none.</summary>
+    /// <param name="row">The row.</param>
+    public static string? Place(RatingRow row) => row switch
+    {
+        MemberRow member => member.Resistance?.Governing.Place,
+        PartRow part => part.Resistance?.Place,
+        _ => null,
+    };
+
+    /// <summary>What the part is rated in: tension, compression, bending, shear or bearing.</summary>
+    /// <param name="row">The row.</param>
+    public static string ActsIn(RatingRow row)
+    {
+        ArgumentNullException.ThrowIfNull(row);
+        return SenseOf(row) ?? PartWords.InWords(row.ActsAs);
+    }
+
+    /// <summary>tension or compression; null of an effect that has no sense.</summary>
+    /// <param name="row">The row.</param>
+    public static string? SenseOf(RatingRow row)
+    {
+        ArgumentNullException.ThrowIfNull(row);
+        return row.InSense is { } sense ? Words.Of(sense) : null;
+    }
+
+    /// <summary>The name of the member or part, with its truss where the trusses are told apart.</summary>
     /// <param name="row">The row.</param>
     public static string Member(RatingRow row)
     {
         ArgumentNullException.ThrowIfNull(row);
-        return row.Truss is null ? row.Member.Name : $"{row.Member.Name} ({row.Truss})";
+        return row.Truss is null ? row.Name : $"{row.Name} ({row.Truss})";
     }
 
     /// <summary>That the user's own partial factors hold none for a class, and where it would stand.</summary>
@@ -72,7 +103,7 @@ public static class RatingWording
     public static string? Cap(RatingRow row)
     {
         ArgumentNullException.ThrowIfNull(row);
-        return row.CappedBy is { } rod ? $"no factor is above the one at which {rod} goes slack with nothing to take over" : null;
+        return (row as MemberRow)?.CappedBy is { } rod ? $"no factor is above the one at which {rod} goes slack with nothing to take over" : null;
     }
 
     /// <summary>The members whose factors end where a bar that only pulls goes slack, a line for each vehicle, level and truss; nothing where there are none.</summary>
@@ -81,7 +112,7 @@ public static class RatingWording
     {
         string[] lines =
         [
-            .. rows.Where(r => r.CappedBy is not null).GroupBy(r => (Vehicle: r.Vehicle.Name, Level: r.Level.Name, r.Truss, r.CappedBy, r.Factor)).Select(g =>
+            .. rows.OfType<MemberRow>().Where(r => r.CappedBy is not null).GroupBy(r => (Vehicle: r.Vehicle.Name, Level: r.Level.Name, r.Truss, r.CappedBy, r.Factor)).Select(g =>
                 $"{g.Key.Vehicle} at {g.Key.Level} level{(g.Key.Truss is null ? "" : $" on the {g.Key.Truss} truss")}: no factor above {Words.Factor(g.Key.Factor)}, where {g.Key.CappedBy} goes slack: {string.Join(", ", g.Select(Effect))}"),
         ];
         return lines.Length == 0 ? [] : [new ResultBlock.Items("Held down by a bar that only pulls and has nothing to take over from it, not by the member's own capacity:", lines)];
@@ -105,7 +136,7 @@ public static class RatingWording
         }
     }
 
-    private static string Effect(RatingRow row) => $"{row.Member.Name} {Words.Of(row.Sense)}";
+    private static string Effect(RatingRow row) => $"{row.Name} {RatingWording.ActsIn(row)}";
 
     /// <summary>What was assumed or replaced.</summary>
     /// <param name="stamp">The stamp.</param>

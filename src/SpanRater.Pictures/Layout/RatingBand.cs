@@ -24,7 +24,7 @@ internal enum RatingBand
 /// <param name="Lowest">Its lowest row; null where none may govern.</param>
 /// <param name="AlsoNotRated">True when it has a factor, but other rows of it are not rated.</param>
 /// <param name="Withheld">True when it has no factor since a rod goes slack under a vehicle.</param>
-internal sealed record MemberVerdict(RatingBand Band, RatingRow? Lowest, bool AlsoNotRated, bool Withheld = false)
+internal sealed record MemberVerdict(RatingBand Band, MemberRow? Lowest, bool AlsoNotRated, bool Withheld = false)
 {
     /// <summary>What is written at the member.</summary>
     public string Words => Band switch
@@ -38,7 +38,7 @@ internal sealed record MemberVerdict(RatingBand Band, RatingRow? Lowest, bool Al
     /// <param name="rating">The rating.</param>
     public static IReadOnlyList<MemberVerdict> Of(BridgeRating rating)
     {
-        IReadOnlyList<RatingRow?> lowest = rating.LowestByMember();
+        IReadOnlyList<MemberRow?> lowest = rating.LowestByMember();
         return [.. Enumerable.Range(0, lowest.Count).Select(m => Of(rating, m, lowest[m]))];
     }
 
@@ -53,9 +53,9 @@ internal sealed record MemberVerdict(RatingBand Band, RatingRow? Lowest, bool Al
         _ => new(Ink.Grey, 1.8, Dash.DashDot),
     };
 
-    private static MemberVerdict Of(BridgeRating rating, int member, RatingRow? lowest)
+    private static MemberVerdict Of(BridgeRating rating, int member, MemberRow? lowest)
     {
-        RatingRow[] rows = [.. rating.Rows.Where(r => r.MemberIndex == member)];
+        MemberRow[] rows = [.. rating.MemberRows.Where(r => r.MemberIndex == member)];
 
         // A vehicle that is not rated at all says nothing about a member, unless no vehicle is.
         bool missing = rows.Any(r => r.Status is RatingStatus.NotRated or RatingStatus.Withheld && !r.IsAboutItsVehicle) || rows.All(r => r.IsAboutItsVehicle);

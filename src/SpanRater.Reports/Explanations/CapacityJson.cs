@@ -6,7 +6,7 @@ namespace SpanRater.Reports;
 /// <summary>The capacity sheet as JSON: forces in kN as everywhere, lengths in metres.</summary>
 internal static class CapacityJson
 {
-    public static void Write(Utf8JsonWriter json, RatingRow row)
+    public static void Write(Utf8JsonWriter json, MemberRow row)
     {
         ExplanationFacts.Names(json, "missing", row.Lacking?.Select(MissingDatumWording.Of) ?? []);
         if (row.Resistance is not { } resistance)

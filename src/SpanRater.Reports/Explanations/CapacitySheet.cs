@@ -6,14 +6,14 @@ namespace SpanRater.Reports;
 internal static class CapacitySheet
 {
     /// <summary>The sheet of a row that has such a capacity, or what is missing for one; nothing where the capacity is given.</summary>
-    public static IEnumerable<ResultBlock> Of(RatingRow row, DisplayUnits units) => row switch
+    public static IEnumerable<ResultBlock> Of(MemberRow row, DisplayUnits units) => row switch
     {
         { Resistance: { } resistance } => Sheet(resistance, row, new SheetUnits(units)),
         { Lacking: { Count: > 0 } lacking } => [new ResultBlock.Items("Missing for a capacity from its section, and how to give it:", [.. lacking.Select(MissingDatumWording.Of)])],
         _ => [],
     };
 
-    private static IEnumerable<ResultBlock> Sheet(MemberResistance resistance, RatingRow row, SheetUnits sheet)
+    private static IEnumerable<ResultBlock> Sheet(MemberResistance resistance, MemberRow row, SheetUnits sheet)
     {
         ModeAtCut governing = resistance.Governing;
         yield return new ResultBlock.Heading($"Capacity of {row.Member.Name} in {Words.Of(row.Sense)}", 3);

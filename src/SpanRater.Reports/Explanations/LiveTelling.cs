@@ -7,7 +7,7 @@ namespace SpanRater.Reports;
 internal static class LiveTelling
 {
     /// <summary>The live force of a row; nothing where there is none.</summary>
-    public static IEnumerable<ResultBlock> Of(RatingRow row, BridgeRating rating, DisplayUnits units)
+    public static IEnumerable<ResultBlock> Of(MemberRow row, BridgeRating rating, DisplayUnits units)
     {
         if (row.Live is not { } live)
         {
@@ -23,15 +23,15 @@ internal static class LiveTelling
     }
 
     /// <summary>Where the allowance of a row is from.</summary>
-    public static string Impact(RatingRow row, BridgeRating rating, DisplayUnits units) =>
+    public static string Impact(MemberRow row, BridgeRating rating, DisplayUnits units) =>
         row.Effect is { Parts.Count: > 1 } effect && effect.Parts.Select(p => p.Impact.Value).Distinct().Count() > 1
             ? "on all parts together, since they do not take the same; see below"
             : Reason(row.Effect?.Parts[0].Impact.Reason ?? OfRods(row, rating), row, rating, row.LoadedLength, units);
 
-    private static ResultBlock.Paragraph WithRods(RatingRow row, Peak peak, double live, DisplayUnits units) => new(
+    private static ResultBlock.Paragraph WithRods(MemberRow row, Peak peak, double live, DisplayUnits units) => new(
         $"LL = {Words.ForceInWords(live, units)}: what dead load and vehicle bring together, less what the dead load brings alone. The truss carries {Told.Number(row.Share!.Value, 4)} of every axle, and the table has these loads. The front axle stands at {Told.Length(peak.Station, units)}, driving to the {Words.Of(peak.Direction)}:");
 
-    private static IEnumerable<ResultBlock> OfEffect(RatingRow row, SharedEffect effect, BridgeRating rating, DisplayUnits units)
+    private static IEnumerable<ResultBlock> OfEffect(MemberRow row, SharedEffect effect, BridgeRating rating, DisplayUnits units)
     {
         foreach (SharedPart part in effect.Parts)
         {
@@ -183,14 +183,14 @@ internal static class LiveTelling
     private static ResultBlock.Paragraph Crowd(CrowdShare crowd, Deck deck, DisplayUnits units) => new(
         $"Across the deck the crowd stands from {Told.Length(crowd.Strip.From, units)} to {Told.Length(crowd.Strip.To, units)} from this truss, its middle at a = {Told.Length(crowd.Strip.Middle, units)}; trusses {Told.Length(deck.TrussSpacing!.Value, units)} apart. By the lever rule this truss carries width · (spacing − a) / spacing = {ResultTable.Figure(units.From(Quantity.Length, crowd.Width), 4)} {units.Symbol(Quantity.Length)} of it; no presence factor is applied to a crowd.");
 
-    private static ImpactReason OfRods(RatingRow row, BridgeRating rating) =>
+    private static ImpactReason OfRods(MemberRow row, BridgeRating rating) =>
         row.Member.IsTimber ? ImpactReason.NoneOnTimber
         : rating.Bridge.Rating.Impact is not null ? ImpactReason.Given
         : !rating.Method.RuleOf(row.Vehicle.Class).HasImpact ? ImpactReason.NoneOnClass
         : rating.Bridge.Rating.CrawlSpeed is not null ? ImpactReason.AtCrawl
         : ImpactReason.OfMethod;
 
-    private static string Reason(ImpactReason reason, RatingRow row, BridgeRating rating, double? loadedLength, DisplayUnits units)
+    private static string Reason(ImpactReason reason, MemberRow row, BridgeRating rating, double? loadedLength, DisplayUnits units)
     {
         switch (reason)
         {

@@ -24,7 +24,7 @@ public static class RatingExplanation
         ArgumentNullException.ThrowIfNull(units);
         Bridge bridge = rating.Bridge;
         string name = bridge.Truss.Members[member].Name;
-        RatingRow[] rows = [.. rating.Rows.Where(r => r.MemberIndex == member && r.Vehicle.Name == vehicle.Name && (sense is null || r.Sense == sense))];
+        MemberRow[] rows = [.. rating.MemberRows.Where(r => r.MemberIndex == member && r.Vehicle.Name == vehicle.Name && (sense is null || r.Sense == sense))];
         var blocks = new List<ResultBlock>
         {
             new ResultBlock.Heading($"{bridge.Name}: how {name} is rated for {vehicle.Name} ({rating.Method.Name})", 1),
@@ -39,7 +39,7 @@ public static class RatingExplanation
             blocks.AddRange(SectionSheet.Of(make, name, truss, units));
         }
 
-        foreach (RatingRow row in rows)
+        foreach (MemberRow row in rows)
         {
             blocks.AddRange(RatingTelling.Of(row, rating, units));
         }
@@ -58,19 +58,19 @@ public static class RatingExplanation
     }
 
     // Once a truss, where a capacity follows from the section or would but for what is missing.
-    private static (string? Truss, MemberMake Make)[] Makes(IEnumerable<RatingRow> rows, Bridge bridge)
+    private static (string? Truss, MemberMake Make)[] Makes(IEnumerable<MemberRow> rows, Bridge bridge)
     {
         (string? Truss, MemberMake Make)[] makes = [.. MakesOf(rows, bridge)];
         return makes.Select(m => string.Join("; ", m.Make.Section.Observations.Select(MakeWording.Of))).Distinct().Count() == 1 ? [(null, makes[0].Make)] : makes;
     }
 
-    private static IEnumerable<(string? Truss, MemberMake Make)> MakesOf(IEnumerable<RatingRow> rows, Bridge bridge) =>
+    private static IEnumerable<(string? Truss, MemberMake Make)> MakesOf(IEnumerable<MemberRow> rows, Bridge bridge) =>
         from row in rows.Where(r => r.Resistance is not null || r.Lacking is not null).DistinctBy(r => r.Truss)
         let make = bridge.MakeOf(row.Truss is { } name ? Math.Max(0, bridge.Deck.TrussNames.ToList().IndexOf(name)) : 0, row.MemberIndex)
         where make is not null
         select (row.Truss, make);
 
-    private static IEnumerable<(string What, double? Value, Quantity Quantity)> Facts(RatingRow row) =>
+    private static IEnumerable<(string What, double? Value, Quantity Quantity)> Facts(MemberRow row) =>
     [
         ("C", row.Capacity, Quantity.Force), ("DC", row.DeadComponents, Quantity.Force), ("DW", row.DeadWearing, Quantity.Force),
         ("factor on DC", row.ComponentsFactor, Quantity.Number), ("factor on DW", row.WearingFactor, Quantity.Number), ("LL", row.Live, Quantity.Force),
@@ -78,10 +78,10 @@ public static class RatingExplanation
         ("loaded length", row.LoadedLength, Quantity.Length), ("RF", row.Factor, Quantity.Number),
     ];
 
-    private static IReadOnlyList<object?> Row(RatingRow row, (string What, double? Value, Quantity Quantity) fact, DisplayUnits units) =>
+    private static IReadOnlyList<object?> Row(MemberRow row, (string What, double? Value, Quantity Quantity) fact, DisplayUnits units) =>
         [row.Truss ?? "", row.Level.Name, Words.Of(row.Sense), fact.What, fact.Value is { } value ? units.From(fact.Quantity, value) : null, units.Symbol(fact.Quantity)];
 
-    private static void Write(Utf8JsonWriter json, BridgeRating rating, string name, LiveLoad vehicle, RatingRow[] rows)
+    private static void Write(Utf8JsonWriter json, BridgeRating rating, string name, LiveLoad vehicle, MemberRow[] rows)
     {
         json.WriteString("bridge", rating.Bridge.Name);
         json.WriteString("method", rating.Method.Name);
@@ -98,7 +98,7 @@ public static class RatingExplanation
 
         json.WriteEndArray();
         json.WriteStartArray("ratings");
-        foreach (RatingRow row in rows)
+        foreach (MemberRow row in rows)
         {
             json.WriteStartObject();
             RatingPage.WriteRowFields(json, row, rating.Bridge.Truss);

@@ -7,7 +7,7 @@ namespace SpanRater.Reports;
 internal static class RatingTelling
 {
     /// <summary>The row as a chapter of its own.</summary>
-    public static IEnumerable<ResultBlock> Of(RatingRow row, BridgeRating rating, DisplayUnits units)
+    public static IEnumerable<ResultBlock> Of(MemberRow row, BridgeRating rating, DisplayUnits units)
     {
         string result = row.Factor is null ? Words.InTable(row.Status) : $"RF = {Words.Factor(row.Factor)}";
         yield return new ResultBlock.Heading($"{Capital(Words.Of(row.Sense))}, {row.Level.Name} level{(row.Beside is { } n ? $", beside {n.Vehicle.Name}" : "")}{(row.Truss is null ? "" : $", {row.Truss} truss")}: {result}");
@@ -39,7 +39,7 @@ internal static class RatingTelling
         }
     }
 
-    private static IEnumerable<string> Given(RatingRow row, BridgeRating rating, DisplayUnits units)
+    private static IEnumerable<string> Given(MemberRow row, BridgeRating rating, DisplayUnits units)
     {
         yield return row switch
         {
@@ -69,7 +69,7 @@ internal static class RatingTelling
         }
     }
 
-    private static IEnumerable<ResultBlock> Sum(RatingRow row, BridgeRating rating, DisplayUnits units)
+    private static IEnumerable<ResultBlock> Sum(MemberRow row, BridgeRating rating, DisplayUnits units)
     {
         if (row.Status == RatingStatus.DeadExceeds)
         {
@@ -113,7 +113,7 @@ internal static class RatingTelling
     }
 
     // Effects do not add up: the sum is shown at the factor, where the total is the capacity.
-    private static IEnumerable<ResultBlock> SumWithRods(RatingRow row, CapacityReached reached, Truss truss, DisplayUnits units)
+    private static IEnumerable<ResultBlock> SumWithRods(MemberRow row, CapacityReached reached, Truss truss, DisplayUnits units)
     {
         double sign = row.Sense == Sense.Tension ? 1 : -1, liveFactor = row.Level.LiveFactor!.Value, share = row.Share!.Value, impact = row.Impact!.Value;
         Peak position = reached.Position;

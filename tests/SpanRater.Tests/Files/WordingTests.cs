@@ -70,6 +70,7 @@ public class WordingTests
     public static TheoryData<NotRatedReason, string> Reasons() => new()
     {
         { new NotRatedReason.NoCapacity(GivenCapacity.InventoryTension), "no capacity: column \"inventory tension\" of members.csv is blank" },
+        { new NotRatedReason.PartLacks([new MissingDatum.NoMaterial(), new MissingDatum.Cracked("the seat")]), $"{MissingDatumWording.Of(new MissingDatum.NoMaterial())}. {MissingDatumWording.Of(new MissingDatum.Cracked("the seat"))}" },
         { new NotRatedReason.PartOfLoading("HL-93"), "its standard form has a lane load as well, and the truck alone would flatter: rate \"HL-93\" instead" },
         { new NotRatedReason.NotATrainWithRods("Crowd"), "rods go slack, and \"Crowd\" is more than one train: a lane load, a crowd, tracks, or several vehicles. Over rods only single trains are rated" },
         { new NotRatedReason.Uncarried("U2L3", 0.7999, "inventory"), "uncarried compression in U2L3: it only pulls, and at 0.79 of the vehicle, factored for inventory level, it goes slack with nothing to take over. Every rating of this vehicle is withheld" },

@@ -102,7 +102,7 @@ internal static class ExampleBridges
             new RatingSettings(),
             [new LoadCase(Bridge.ComponentsCase, [.. truss.PanelPoints.Select(p => new JointLoad(truss.Joints[p].Name, 0, -weight))])],
             [.. truss.Members.Select(m => withoutCapacity.Contains(m.Name) ? GivenCapacities.None : given)]);
-        Assert.True(MemberRater.Rate(bridge, RatingMethod.Find("LRFR")!, [vehicle]).TryGet(out BridgeRating? rating, out _));
+        Assert.True(BridgeRater.Rate(bridge, RatingMethod.Find("LRFR")!, [vehicle]).TryGet(out BridgeRating? rating, out _));
         return rating;
     }
 

@@ -14,7 +14,7 @@ public class RatingPictureTests
         Picture picture = RatingPicture.Of(rating, DisplayUnits.Us);
 
         string factor = rating.Governing!.Factor!.Value.ToString("F2", CultureInfo.InvariantCulture);
-        Assert.Equal($"Garrow Landing road bridge: {rating.Governing.Member.Name} governs, RF {factor} in tension (Type 3, legal)", picture.Title);
+        Assert.Equal($"Garrow Landing road bridge: {rating.Governing.Name} governs, RF {factor} in tension (Type 3, legal)", picture.Title);
     }
 
     [Fact]
@@ -24,7 +24,7 @@ public class RatingPictureTests
 
         Drawing elevation = RatingPicture.Of(rating, DisplayUnits.Us).Panels[1].Drawing;
 
-        foreach (RatingRow row in rating.LowestByMember().OfType<RatingRow>())
+        foreach (MemberRow row in rating.LowestByMember().OfType<MemberRow>())
         {
             string expected = row.Factor > 10 ? ">10" : row.Factor!.Value.ToString("F2", CultureInfo.InvariantCulture);
             Assert.Equal(expected, Assert.Single(elevation.Texts, t => t.Shows == row.Member.Name).Content);

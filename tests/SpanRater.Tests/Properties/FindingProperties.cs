@@ -22,7 +22,7 @@ public class FindingProperties
         foreach (double part in (double[])[1.0, 0.9, 0.75, 0.5])
         {
             BridgeRating rating = Rated(c.Bridge(Loss(c.Thickness, part), null), c.Method);
-            double lowest = rating.Rows.Where(r => r.MemberIndex == c.Member && r.Factor is not null).Min(r => r.Factor) ?? double.PositiveInfinity;
+            double lowest = rating.MemberRows.Where(r => r.MemberIndex == c.Member && r.Factor is not null).Min(r => r.Factor) ?? double.PositiveInfinity;
             Assert.True(lowest <= last + 1e-12, $"{lowest:R} with {part} of the thickness, {last:R} with more.");
             last = lowest;
         }
@@ -32,7 +32,7 @@ public class FindingProperties
     public void Findings_Swapped_SwapTheResultsOfTheTrusses() => SeededCases.Check(Given(), Cases, c =>
     {
         Observation[] one = Loss(c.Thickness, 0.8), other = Loss(c.Thickness, 0.6);
-        RatingRow[] here = Of(c.Bridge(one, other), c.Method), there = Of(c.Bridge(other, one), c.Method);
+        MemberRow[] here = Of(c.Bridge(one, other), c.Method), there = Of(c.Bridge(other, one), c.Method);
 
         foreach (string truss in (string[])["left", "right"])
         {
@@ -46,7 +46,7 @@ public class FindingProperties
     [Fact]
     public void Findings_ThatFindNothingLost_ChangeNothing() => SeededCases.Check(Given(), Cases, c =>
     {
-        RatingRow[] bare = Of(c.Bridge([], null), c.Method), seen = Of(c.Bridge(Loss(c.Thickness, 1), null), c.Method);
+        MemberRow[] bare = Of(c.Bridge([], null), c.Method), seen = Of(c.Bridge(Loss(c.Thickness, 1), null), c.Method);
         Assert.Equal(bare.Select(r => (r.Status, r.Capacity, r.Factor)), seen.Select(r => (r.Status, r.Capacity, r.Factor)));
     });
 
@@ -83,9 +83,9 @@ public class FindingProperties
         }
     });
 
-    private static RatingRow[] Of(Bridge bridge, string method) => [.. Rated(bridge, method).Rows.OrderBy(r => r.MemberIndex).ThenBy(r => r.Sense).ThenBy(r => r.Level.Name)];
+    private static MemberRow[] Of(Bridge bridge, string method) => [.. Rated(bridge, method).MemberRows.OrderBy(r => r.MemberIndex).ThenBy(r => r.Sense).ThenBy(r => r.Level.Name)];
 
-    private static BridgeRating Rated(Bridge bridge, string method) => MemberRater.Rate(bridge, RatingMethod.Find(method)!, [Truck]).Value!;
+    private static BridgeRating Rated(Bridge bridge, string method) => BridgeRater.Rate(bridge, RatingMethod.Find(method)!, [Truck]).Value!;
 
     private static Observation[] Loss(double thickness, double part) =>
         [new Observation.Remaining(ShapeDimension.Thickness, part * thickness) { Place = "mid", Part = "angles" }];

@@ -15,7 +15,7 @@ public class LiveRatingProperties
     public void Factor_MoreDeadLoadOfTheSameSense_Falls() => SeededCases.Check(Bridges(), Cases, c =>
     {
         Bridge heavier = c.Bridge with { Cases = [Scaled(c.Bridge.Cases[0], 1.25)] };
-        foreach ((RatingRow row, RatingRow other) in Pairs(Rows(c.Bridge, Lrfr, c.Loads), Rows(heavier, Lrfr, c.Loads)))
+        foreach ((MemberRow row, MemberRow other) in Pairs(Rows(c.Bridge, Lrfr, c.Loads), Rows(heavier, Lrfr, c.Loads)))
         {
             if (row.Status != RatingStatus.Rated)
             {
@@ -37,7 +37,7 @@ public class LiveRatingProperties
         Cases,
         c =>
         {
-            foreach ((RatingRow row, RatingRow other) in Pairs(Rows(c.Bridge, Lfr, c.Loads), Rows(c.Bridge, Lfr, [.. c.Loads.Select(l => Times(l, 1 / c.part))])))
+            foreach ((MemberRow row, MemberRow other) in Pairs(Rows(c.Bridge, Lfr, c.Loads), Rows(c.Bridge, Lfr, [.. c.Loads.Select(l => Times(l, 1 / c.part))])))
             {
                 Assert.Equal(row.Status, other.Status);
                 if (row.Factor is { } factor)
@@ -59,13 +59,13 @@ public class LiveRatingProperties
             double end = c.Bridge.Truss.Stations[0] + c.Bridge.Truss.Stations[^1];
             TrussCheck mirrored = Truss.Create([.. c.Bridge.Truss.Joints.Select(j => j with { X = end - j.X })], c.Bridge.Truss.Members);
             Bridge other = c.Bridge with { Truss = mirrored.Truss!, Deck = c.Bridge.Deck with { RoadwayOffset = -c.Bridge.Deck.RoadwayOffset } };
-            IReadOnlyList<RatingRow> rows = Rows(c.Bridge, Lfr, c.Loads), others = Rows(other, Lfr, c.Loads);
+            IReadOnlyList<MemberRow> rows = Rows(c.Bridge, Lfr, c.Loads), others = Rows(other, Lfr, c.Loads);
             Assert.Equal(rows.Count, others.Count);
             Assert.All(rows, r => Assert.NotNull(r.Truss));
             var found = others.ToDictionary(Key);
-            foreach (RatingRow row in rows)
+            foreach (MemberRow row in rows)
             {
-                RatingRow opposite = found[Key(row) with { Truss = row.Truss == "left" ? "right" : "left" }];
+                MemberRow opposite = found[Key(row) with { Truss = row.Truss == "left" ? "right" : "left" }];
                 Assert.Equal(row.Status, opposite.Status);
                 Assert.Equal(row.Factor is null, opposite.Factor is null);
                 if (row.Factor is { } factor)
@@ -75,16 +75,16 @@ public class LiveRatingProperties
             }
         });
 
-    private static (string? Truss, int Member, Sense Sense, string Level, string Vehicle) Key(RatingRow row) =>
+    private static (string? Truss, int Member, Sense Sense, string Level, string Vehicle) Key(MemberRow row) =>
         (row.Truss, row.MemberIndex, row.Sense, row.Level.Name, row.Vehicle.Name + "/" + row.Beside?.Vehicle.Name);
 
-    private static IReadOnlyList<RatingRow> Rows(Bridge bridge, RatingMethod method, IReadOnlyList<LiveLoad> loads)
+    private static IReadOnlyList<MemberRow> Rows(Bridge bridge, RatingMethod method, IReadOnlyList<LiveLoad> loads)
     {
-        Assert.True(MemberRater.Rate(bridge, method, loads).TryGet(out BridgeRating? rating, out Refusal? refusal), $"{refusal}");
-        return rating.Rows;
+        Assert.True(BridgeRater.Rate(bridge, method, loads).TryGet(out BridgeRating? rating, out Refusal? refusal), $"{refusal}");
+        return rating.MemberRows;
     }
 
-    private static IEnumerable<(RatingRow Row, RatingRow Other)> Pairs(IReadOnlyList<RatingRow> rows, IReadOnlyList<RatingRow> others)
+    private static IEnumerable<(MemberRow Row, MemberRow Other)> Pairs(IReadOnlyList<MemberRow> rows, IReadOnlyList<MemberRow> others)
     {
         Assert.Contains(rows, r => r.Status == RatingStatus.Rated);
         var found = others.Where(o => o.Beside is null).ToDictionary(Key);

@@ -39,7 +39,7 @@ public class RodRatingProperties
             BridgeRating rating = Rate(c.truss, capacities, c.train, c.dc, c.dw);
             foreach (int row in c.rows)
             {
-                AssertMeaning(rating.Rows.Single(r => r.MemberIndex == row / 2 && r.Sense == (Sense)(row % 2)), sweep, c.train);
+                AssertMeaning(rating.MemberRows.Single(r => r.MemberIndex == row / 2 && r.Sense == (Sense)(row % 2)), sweep, c.train);
             }
         });
 
@@ -73,9 +73,9 @@ public class RodRatingProperties
                 int[] kept = [.. Enumerable.Range(0, c.truss.Members.Count).Except(slack)];
                 Truss plain = RandomRedundantTrusses.With(c.truss, kept.Select(m => c.truss.Members[m] with { TensionOnly = false }));
                 BridgeRating withRods = Rate(c.truss, capacities, c.train, c.dc, c.dw), without = Rate(plain, [.. kept.Select(m => capacities[m])], c.train, c.dc, c.dw);
-                foreach (RatingRow expected in without.Rows.Where(r => r.Factor * Live * c.train.Weight * 5 < slackens))
+                foreach (MemberRow expected in without.MemberRows.Where(r => r.Factor * Live * c.train.Weight * 5 < slackens))
                 {
-                    RatingRow row = withRods.Rows.Single(r => r.Member.Name == expected.Member.Name && r.Sense == expected.Sense);
+                    MemberRow row = withRods.MemberRows.Single(r => r.Member.Name == expected.Member.Name && r.Sense == expected.Sense);
                     if (row.Member.TensionOnly && row.Sense == Sense.Compression)
                     {
                         Assert.Equal(RatingStatus.Slack, row.Status);
@@ -117,7 +117,7 @@ public class RodRatingProperties
                 int[] rods = [.. Enumerable.Range(0, plain.Members.Count).Where(m => c.truss.Members[m].TensionOnly)];
                 if (rods.Any(r => components[r] + surface[r] < -1e-6 * c.heavy))
                 {
-                    Assert.IsType<Refusal.UncarriedCompression>(MemberRater.Rate(BridgeOf(c.truss, [], dc, dw), RatingMethod.Find("LRFR")!, [RodRollingProperties.VehicleOf(c.train)]).Refusal);
+                    Assert.IsType<Refusal.UncarriedCompression>(BridgeRater.Rate(BridgeOf(c.truss, [], dc, dw), RatingMethod.Find("LRFR")!, [RodRollingProperties.VehicleOf(c.train)]).Refusal);
                     return;
                 }
 
@@ -136,9 +136,9 @@ public class RodRatingProperties
                         Factored(m, -1) + (c.room[(2 * m) + 1] * Math.Max(1e3, -Live * peaks[m].Compression?.Force ?? 0)))),
                 ];
                 BridgeRating withRods = Rate(c.truss, capacities, c.train, dc, dw), without = Rate(plain, capacities, c.train, dc, dw);
-                foreach (RatingRow expected in without.Rows)
+                foreach (MemberRow expected in without.MemberRows)
                 {
-                    RatingRow row = withRods.Rows.Single(r => r.MemberIndex == expected.MemberIndex && r.Sense == expected.Sense);
+                    MemberRow row = withRods.MemberRows.Single(r => r.MemberIndex == expected.MemberIndex && r.Sense == expected.Sense);
                     if (row.Member.TensionOnly && row.Sense == Sense.Compression)
                     {
                         Assert.Equal(RatingStatus.Slack, row.Status);
@@ -169,7 +169,7 @@ public class RodRatingProperties
         Assert.True(withheld > 100 && capped > 40 && rated > 100, $"{withheld} rows withheld, {capped} capped, {rated} rated.");
     }
 
-    private static void AssertMeaning(RatingRow row, RodSweep sweep, AxleTrain train)
+    private static void AssertMeaning(MemberRow row, RodSweep sweep, AxleTrain train)
     {
         double sign = row.Sense == Sense.Tension ? 1 : -1;
         int m = row.MemberIndex;
@@ -216,7 +216,7 @@ public class RodRatingProperties
     private static BridgeRating Rate(Truss truss, GivenCapacities[] capacities, AxleTrain train, LoadCase dc, LoadCase dw)
     {
         Assert.True(
-            MemberRater.Rate(BridgeOf(truss, capacities, dc, dw), RatingMethod.Find("LRFR")!, [RodRollingProperties.VehicleOf(train)]).TryGet(out BridgeRating? rating, out Refusal? refusal),
+            BridgeRater.Rate(BridgeOf(truss, capacities, dc, dw), RatingMethod.Find("LRFR")!, [RodRollingProperties.VehicleOf(train)]).TryGet(out BridgeRating? rating, out Refusal? refusal),
             $"{refusal}");
         return rating;
     }

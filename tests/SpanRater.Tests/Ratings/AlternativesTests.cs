@@ -30,7 +30,7 @@ public class AlternativesTests
         {
             Assert.Equal(pair.Second, pair.First.Lowest!.Factor!.Value, 1e-9);
             Assert.Equal(pair.Second - present, pair.First.Gain!.Value, 1e-9);
-            Assert.Equal(KingPostBridge.Hanger, pair.First.Lowest.MemberIndex);
+            Assert.Equal(KingPostBridge.Hanger, pair.First.Lowest.Order);
         });
         Assert.Equal((AlternativeKind.AsBuilt, NotOfferedReason.NothingLost), Assert.Single(alternatives.NotOffered));
     }
@@ -117,7 +117,7 @@ public class AlternativesTests
     [Fact]
     public void EquivalentLoad_OfARow_IsFactorTimesWeight()
     {
-        RatingRow row = KingPostBridge.HangerRow(KingPostBridge.Rate(Wide(), "LFR", Legal), "operating");
+        MemberRow row = KingPostBridge.HangerRow(KingPostBridge.Rate(Wide(), "LFR", Legal), "operating");
 
         Assert.Equal(Factor(195, TwoAbreast, KingPostBridge.ImpactOf120Feet) * 100_000, SafeLoad.EquivalentLoad(row)!.Value, 1e-4);
         Assert.Null(SafeLoad.EquivalentLoad(row with { Factor = null }));

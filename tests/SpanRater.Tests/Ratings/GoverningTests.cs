@@ -11,7 +11,7 @@ public class GoverningTests
         // All members have 400 kN; the hanger carries the whole of every load.
         BridgeRating rating = Rate(Of(40), "LRFR", OneAxle(VehicleClass.Legal));
 
-        Assert.Equal(Hanger, rating.Governing!.MemberIndex);
+        Assert.Equal(Hanger, rating.Governing!.Order);
         Assert.Equal(350 / (1.45 * 133), rating.Governing.Factor!.Value, 1e-12);
         Assert.Null(rating.GoverningInventory);
     }
@@ -64,7 +64,7 @@ public class GoverningTests
         BridgeRating rating = Rate(Of(400), "LRFR", OneAxle(VehicleClass.Legal));
 
         Assert.Equal(RatingStatus.DeadExceeds, rating.Governing!.Status);
-        Assert.Equal(Hanger, rating.Governing.MemberIndex);
+        Assert.Equal(Hanger, rating.Governing.Order);
     }
 
     [Fact]
@@ -80,8 +80,8 @@ public class GoverningTests
             .. Enumerable.Repeat(RatingStatus.NotRated, 8),
             .. Enumerable.Repeat(RatingStatus.NotLoaded, 10),
         ];
-        Assert.Equal(expected, rating.Rows.Select(r => r.Status));
-        Assert.Equal(["operating", "inventory"], rating.Rows.Take(2).Select(r => r.Level.Name));
+        Assert.Equal(expected, rating.MemberRows.Select(r => r.Status));
+        Assert.Equal(["operating", "inventory"], rating.MemberRows.Take(2).Select(r => r.Level.Name));
     }
 
     [Fact]
@@ -89,12 +89,12 @@ public class GoverningTests
     {
         BridgeRating rating = Rate(Of(40), "LRFR", OneAxle(VehicleClass.Legal), OneAxle(VehicleClass.Design) with { Name = "design" });
 
-        double[] governs = [.. rating.Rows.Where(rating.MayGovern).Select(r => r.Factor!.Value)];
+        double[] governs = [.. rating.MemberRows.Where(rating.MayGovern).Select(r => r.Factor!.Value)];
         Assert.Equal(5, governs.Length);
         Assert.Equal(governs.Order(), governs);
-        Assert.All(rating.Rows.Take(5), row => Assert.Equal("legal", row.Level.Name));
+        Assert.All(rating.MemberRows.Take(5), row => Assert.Equal("legal", row.Level.Name));
 
-        double[] others = [.. rating.Rows.Skip(5).Take(10).Select(r => r.Factor!.Value)];
+        double[] others = [.. rating.MemberRows.Skip(5).Take(10).Select(r => r.Factor!.Value)];
         Assert.Equal(others.Order(), others);
     }
 

@@ -19,7 +19,7 @@ public class ImpactPolicyTests
     {
         BridgeRating rating = Rate(Of(40) with { Rating = AtCrawl }, method, OneAxle(VehicleClass.Legal));
 
-        Assert.All(rating.Rows.Where(r => r.Factor is not null), r => Assert.Equal(new AppliedImpact(0, ImpactReason.AtCrawl), r.Effect!.Parts[0].Impact));
+        Assert.All(rating.MemberRows.Where(r => r.Factor is not null), r => Assert.Equal(new AppliedImpact(0, ImpactReason.AtCrawl), r.Effect!.Parts[0].Impact));
         Assert.Contains(new Stamp.CrawlSpeed("a flagman"), rating.Stamps);
     }
 
@@ -37,7 +37,7 @@ public class ImpactPolicyTests
     {
         Bridge bridge = WithRole(Of(40), Rafter, role) with { Rating = new RatingSettings { Surface = surface } };
 
-        RatingRow row = RafterRow(Rate(bridge, "LRFR", OneAxle(VehicleClass.Legal)), "legal");
+        MemberRow row = RafterRow(Rate(bridge, "LRFR", OneAxle(VehicleClass.Legal)), "legal");
 
         Assert.Equal(impact, row.Impact!.Value);
         Assert.Equal((400 - (1.25 * 25)) / (1.45 * 62.5 * (1 + impact)), row.Factor!.Value, Tolerance);
@@ -79,9 +79,9 @@ public class ImpactPolicyTests
 
             BridgeRating rating = Rate(bridge, method, OneAxle(VehicleClass.Legal));
 
-            AppliedImpact onTimber = rating.Rows.First(r => r.MemberIndex == Rafter && r.Factor is not null).Effect!.Parts[0].Impact;
+            AppliedImpact onTimber = rating.MemberRows.First(r => r.MemberIndex == Rafter && r.Factor is not null).Effect!.Parts[0].Impact;
             Assert.Equal(new AppliedImpact(0, ImpactReason.NoneOnTimber), onTimber);
-            Assert.Equal(settings.CrawlSpeed is null, rating.Rows.First(r => r.MemberIndex == Hanger && r.Factor is not null).Impact > 0);
+            Assert.Equal(settings.CrawlSpeed is null, rating.MemberRows.First(r => r.MemberIndex == Hanger && r.Factor is not null).Impact > 0);
             Assert.Contains(new Stamp.NoImpactOnTimber(), rating.Stamps);
         }
     }
@@ -102,7 +102,7 @@ public class ImpactPolicyTests
     [InlineData(true, 0.2)]
     public void Impact_Given_IsForLanesThatTakeImpactOnly(bool takesImpact, double impact)
     {
-        RatingRow row = HangerRow(Rate(Of(40) with { Rating = Given }, "LRFR", Lane(takesImpact)), "operating");
+        MemberRow row = HangerRow(Rate(Of(40) with { Rating = Given }, "LRFR", Lane(takesImpact)), "operating");
 
         Assert.Equal(impact, row.Impact!.Value);
     }
@@ -124,6 +124,6 @@ public class ImpactPolicyTests
     private static Loading Lane(bool takesImpact) =>
         new("lane", VehicleClass.Design, [], new LaneLoad(new ConstantLineLoad(2_000, "made up"), PointOnOthers: 80_000, TakesImpact: takesImpact), "made up");
 
-    private static RatingRow RafterRow(BridgeRating rating, string level) =>
-        rating.Rows.Single(r => r.MemberIndex == Rafter && r.Level.Name == level && r.Sense == Sense.Compression);
+    private static MemberRow RafterRow(BridgeRating rating, string level) =>
+        rating.MemberRows.Single(r => r.MemberIndex == Rafter && r.Level.Name == level && r.Sense == Sense.Compression);
 }

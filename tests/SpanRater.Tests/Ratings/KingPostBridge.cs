@@ -61,13 +61,13 @@ internal static class KingPostBridge
     /// <summary>The rating of the bridge.</summary>
     public static BridgeRating Rate(Bridge bridge, string method, params LiveLoad[] vehicles)
     {
-        Assert.True(MemberRater.Rate(bridge, RatingMethod.Find(method)!, vehicles).TryGet(out BridgeRating? rating, out Refusal? refusal), $"{refusal}");
+        Assert.True(BridgeRater.Rate(bridge, RatingMethod.Find(method)!, vehicles).TryGet(out BridgeRating? rating, out Refusal? refusal), $"{refusal}");
         return rating;
     }
 
     /// <summary>The row of the hanger at a level.</summary>
-    public static RatingRow HangerRow(BridgeRating rating, string level, Sense sense = Sense.Tension) =>
-        rating.Rows.Single(r => r.MemberIndex == Hanger && r.Level.Name == level && r.Sense == sense);
+    public static MemberRow HangerRow(BridgeRating rating, string level, Sense sense = Sense.Tension) =>
+        rating.MemberRows.Single(r => r.MemberIndex == Hanger && r.Level.Name == level && r.Sense == sense);
 
     /// <summary>The bridge with another member at a position.</summary>
     public static Bridge WithMember(Bridge bridge, int position, Func<Member, Member> change) =>

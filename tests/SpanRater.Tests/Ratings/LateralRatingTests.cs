@@ -21,7 +21,7 @@ public class LateralRatingTests
     {
         Bridge bridge = Of(40) with { Deck = Deck, Rating = new RatingSettings { PermitFactor = 1.2 } };
 
-        RatingRow row = HangerRow(Rate(bridge, method, OneAxle(vehicleClass)), level);
+        MemberRow row = HangerRow(Rate(bridge, method, OneAxle(vehicleClass)), level);
 
         Assert.Equal(presence * 22 / 36, row.Share!.Value, Tolerance);
         Assert.Equal(100_000 * presence * 22 / 36, row.Live!.Value, 1e-6);
@@ -37,7 +37,7 @@ public class LateralRatingTests
     {
         Bridge bridge = Of(40) with { Deck = new Deck { TrussSpacing = 22 * Foot, Roadway = 20 * Foot } };
 
-        RatingRow row = HangerRow(Rate(bridge, "LRFR", OneAxle(vehicleClass)), level);
+        MemberRow row = HangerRow(Rate(bridge, "LRFR", OneAxle(vehicleClass)), level);
 
         Assert.Equal(share, row.Share!.Value, Tolerance);
         Assert.Equal(lanes, row.Share.Lanes);
@@ -50,11 +50,11 @@ public class LateralRatingTests
 
         BridgeRating rating = Rate(bridge, "LRFR", OneAxle(VehicleClass.Legal));
 
-        RatingRow north = Hanger(rating, "north"), south = Hanger(rating, "south");
+        MemberRow north = Hanger(rating, "north"), south = Hanger(rating, "south");
         Assert.Equal(350 / (1.45 * 133 * 1.2 * 20 / 36), north.Factor!.Value, Tolerance);
         Assert.Equal(350 / (1.45 * 133 * 1.2 * 24 / 36), south.Factor!.Value, Tolerance);
         Assert.Equal("south", rating.Governing!.Truss);
-        Assert.Equal(2 * 5 * 2, rating.Rows.Count);
+        Assert.Equal(2 * 5 * 2, rating.MemberRows.Count);
     }
 
     [Fact]
@@ -78,6 +78,6 @@ public class LateralRatingTests
         Assert.Contains(new Stamp.FewerAbreast("one axle", 2, 1), rating.Stamps);
     }
 
-    private static RatingRow Hanger(BridgeRating rating, string truss) =>
-        rating.Rows.Single(r => r.Truss == truss && r.MemberIndex == KingPostBridge.Hanger && r.Sense == Sense.Tension);
+    private static MemberRow Hanger(BridgeRating rating, string truss) =>
+        rating.MemberRows.Single(r => r.Truss == truss && r.MemberIndex == KingPostBridge.Hanger && r.Sense == Sense.Tension);
 }

@@ -24,7 +24,7 @@ public class LiveLoadRatingTests
     [InlineData("operating", 1.30)]
     public void Factor_LfrTruckOrLane_IsOfTheWorstOfThem(string level, double liveFactor)
     {
-        RatingRow row = HangerRow(Rate(Of(40), "LFR", TruckOrLane(point: 80)), level);
+        MemberRow row = HangerRow(Rate(Of(40), "LFR", TruckOrLane(point: 80)), level);
 
         Assert.Equal((400 - (1.3 * 40)) / (liveFactor * (OfLane + 80) * (1 + ImpactOf120Feet)), row.Factor!.Value, Tolerance);
         Assert.Equal(1000 * (OfLane + 80), row.Live!.Value, 1e-6);
@@ -35,7 +35,7 @@ public class LiveLoadRatingTests
     [Fact]
     public void Factor_LfrTruckOrALightLane_IsOfTheTruck()
     {
-        RatingRow row = HangerRow(Rate(Of(40), "LFR", TruckOrLane(point: 60)), "operating");
+        MemberRow row = HangerRow(Rate(Of(40), "LFR", TruckOrLane(point: 60)), "operating");
 
         Assert.Equal((400 - (1.3 * 40)) / (1.3 * 100 * (1 + ImpactOf120Feet)), row.Factor!.Value, Tolerance);
         Assert.NotNull(row.Peak);
@@ -50,7 +50,7 @@ public class LiveLoadRatingTests
         Bridge bridge = WithRole(Of(0), LowerChord, role);
         var load = TruckOrLane(80) with { Lane = new LaneLoad(TwoKilonewtons, 70_000, 80_000, TakesImpact: true) };
 
-        RatingRow row = Rate(bridge, "LFR", load).Rows.Single(r => r.MemberIndex == LowerChord && r.Sense == Sense.Tension && r.Level.Name == "operating");
+        MemberRow row = Rate(bridge, "LFR", load).MemberRows.Single(r => r.MemberIndex == LowerChord && r.Sense == Sense.Tension && r.Level.Name == "operating");
 
         Assert.Equal(400 / (1.3 * 0.375 * (OfLane + point) * (1 + ImpactOf120Feet)), row.Factor!.Value, Tolerance);
     }
@@ -61,7 +61,7 @@ public class LiveLoadRatingTests
     [InlineData("operating", 1.35)]
     public void Factor_LrfrTruckWithLane_HasImpactOnTheTruckOnly(string level, double liveFactor)
     {
-        RatingRow row = HangerRow(Rate(Of(40), "LRFR", TruckWithLane(VehicleClass.Design)), level);
+        MemberRow row = HangerRow(Rate(Of(40), "LRFR", TruckWithLane(VehicleClass.Design)), level);
 
         Assert.Equal(350 / (liveFactor * ((100 * 1.33) + OfLane)), row.Factor!.Value, Tolerance);
         Assert.Equal((((100 * 1.33) + OfLane) / (100 + OfLane)) - 1, row.Impact!.Value, Tolerance);
@@ -75,7 +75,7 @@ public class LiveLoadRatingTests
     {
         Bridge bridge = Of(40) with { Deck = new Deck { TrussSpacing = 20 * Foot, Roadway = 18 * Foot } };
 
-        RatingRow row = HangerRow(Rate(bridge, "LRFR", TruckWithLane(VehicleClass.Design)), "inventory");
+        MemberRow row = HangerRow(Rate(bridge, "LRFR", TruckWithLane(VehicleClass.Design)), "inventory");
 
         Assert.Equal(2, row.Share!.Lanes);
         Assert.Equal(350 / (1.75 * ((100 * 1.33) + OfLane)), row.Factor!.Value, Tolerance);
@@ -89,7 +89,7 @@ public class LiveLoadRatingTests
     public void Factor_OfACrowd_HasNeitherImpactNorPresence(string method, string level, double liveFactor, double room)
     {
         BridgeRating rating = Rate(OnDeck(18, 14), method, People(VehicleClass.Crowd));
-        RatingRow row = HangerRow(rating, level);
+        MemberRow row = HangerRow(rating, level);
 
         Assert.Equal(room / (liveFactor * 4 * 7 * Foot * 120 * Foot / 2), row.Factor!.Value, Tolerance);
         Assert.Equal(0, row.Impact!.Value);
@@ -112,7 +112,7 @@ public class LiveLoadRatingTests
     {
         var tracked = new TrackedVehicle("tracked", VehicleClass.Farm, 200_000, 30 * Foot, Vehicle.StandardGauge, "made up for the test");
 
-        RatingRow row = HangerRow(Rate(Of(40), "LRFR", tracked), "legal");
+        MemberRow row = HangerRow(Rate(Of(40), "LRFR", tracked), "legal");
 
         Assert.Equal(350 / (1.45 * 200 * (1 - (30.0 / 240)) * 1.33), row.Factor!.Value, Tolerance);
         Assert.Equal(45 * Foot, Assert.IsType<LivePart.Tracks>(row.Effect!.Parts[0].Part).Peak.Stretch.Left, Tolerance);
@@ -123,7 +123,7 @@ public class LiveLoadRatingTests
     public void Factor_OfTwoTrucksInARow_IsOfBothSuperposed()
     {
         Loading row = Row("headway = \"24 ft\"");
-        RatingRow rated = HangerRow(Rate(Of(40), "LRFR", row), "legal");
+        MemberRow rated = HangerRow(Rate(Of(40), "LRFR", row), "legal");
         InfluenceLine hanger = new([0, 60, 120], [0, 1, 0]);
 
         Assert.Equal(100_000 * (hanger.OrdinateAt(60) + hanger.OrdinateAt(84)), rated.Live!.Value, 1e-6);

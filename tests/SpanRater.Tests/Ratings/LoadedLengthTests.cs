@@ -18,7 +18,7 @@ public class LoadedLengthTests
     [InlineData("L1U1", Sense.Tension, 40, 0.30)]
     public void Impact_OfAMember_TakesTheStretchOfItsOwnLine(string member, Sense sense, double lengthInFeet, double impact)
     {
-        RatingRow row = Rating.Rows.Single(r => r.Member.Name == member && r.Sense == sense && r.Level.Name == "operating");
+        MemberRow row = Rating.MemberRows.Single(r => r.Member.Name == member && r.Sense == sense && r.Level.Name == "operating");
 
         Assert.Equal(lengthInFeet * Foot, row.LoadedLength!.Value, 1e-9);
         Assert.Equal(impact, row.Impact!.Value, 1e-12);

@@ -20,7 +20,7 @@ public class MethodComparisonTests
         Assert.Equal(5, comparison.Results.Count);
         MethodResult result = comparison.Results.Single(r => r.Method.Name == method && r.Level.Name == level);
         Assert.Equal(factor, result.Lowest!.Factor!.Value, 1e-9);
-        Assert.Equal(KingPostBridge.Hanger, result.Lowest.MemberIndex);
+        Assert.Equal(KingPostBridge.Hanger, result.Lowest.Order);
         Assert.False(result.IsAtMost);
     }
 
@@ -34,7 +34,7 @@ public class MethodComparisonTests
         Assert.Equal((400 - 125) / (1.45 * 100 * 1.33), factored.Lowest!.Factor!.Value, 1e-9);
         Assert.All(comparison.Results.Where(r => r.Method.Name == "ASR"), r => Assert.Null(r.Lowest));
         RatingRow[] missing = [.. comparison.Missing(RatingMethod.Find("ASR")!).Where(r => r.Reason is NotRatedReason.NoCapacity { Capacity: GivenCapacity.InventoryTension, Lacking: null })];
-        Assert.Equal(["L0L1", "L1L2", "L1U1"], missing.Select(r => r.Member.Name).Distinct());
+        Assert.Equal(["L0L1", "L1L2", "L1U1"], missing.Select(r => r.Name).Distinct());
     }
 
     [Fact]

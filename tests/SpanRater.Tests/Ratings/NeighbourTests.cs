@@ -18,7 +18,7 @@ public class NeighbourTests
     [Fact]
     public void Factor_BesideALightTruck_IsLowestWithTheEmergencyVehicleNearer()
     {
-        RatingRow row = Assert.Single(HangerRowsBeside(Bridge, Emergency, Legal(60)));
+        MemberRow row = Assert.Single(HangerRowsBeside(Bridge, Emergency, Legal(60)));
 
         Assert.Equal((350 - (1.45 * 60 * Far * 1.33)) / (1.30 * 100 * Near * 1.33), row.Factor!.Value, Tolerance);
         Assert.Equal(1000 * 1.45 * 60 * Far * 1.33, row.Beside!.Factored, 1e-6);
@@ -29,7 +29,7 @@ public class NeighbourTests
     [Fact]
     public void Factor_BesideAHeavyTruck_IsLowestWithTheTruckNearer()
     {
-        RatingRow row = Assert.Single(HangerRowsBeside(Bridge, Emergency, Legal(230)));
+        MemberRow row = Assert.Single(HangerRowsBeside(Bridge, Emergency, Legal(230)));
 
         Assert.Equal((350 - (1.45 * 230 * Near * 1.33)) / (1.30 * 100 * Far * 1.33), row.Factor!.Value, Tolerance);
         Assert.Equal(Far, row.Share!.Value, Tolerance);
@@ -43,7 +43,7 @@ public class NeighbourTests
     [Fact]
     public void Neighbour_OfTwoThatTakeAllThereIs_IsTheHeavier()
     {
-        RatingRow row = Assert.Single(HangerRowsBeside(Bridge, Emergency, Legal(400), Legal(500), Legal(450)));
+        MemberRow row = Assert.Single(HangerRowsBeside(Bridge, Emergency, Legal(400), Legal(500), Legal(450)));
 
         Assert.Equal("legal 500", row.Beside!.Vehicle.Name);
         Assert.Equal(1000 * ((1.45 * 500 * Near * 1.33) - 350), row.Shortfall, 1e-6);
@@ -52,7 +52,7 @@ public class NeighbourTests
     [Fact]
     public void Factor_BesideSeveralTrucks_IsOfTheWorst()
     {
-        RatingRow row = Assert.Single(HangerRowsBeside(Bridge, Emergency, Legal(60), Legal(90), Legal(30)));
+        MemberRow row = Assert.Single(HangerRowsBeside(Bridge, Emergency, Legal(60), Legal(90), Legal(30)));
 
         Assert.Equal((350 - (1.45 * 90 * Far * 1.33)) / (1.30 * 100 * Near * 1.33), row.Factor!.Value, Tolerance);
         Assert.Equal("legal 90", row.Beside!.Vehicle.Name);
@@ -62,7 +62,7 @@ public class NeighbourTests
     [Fact]
     public void Factor_OfAWiderVehicle_IsOfItsOwnWheels()
     {
-        RatingRow row = Assert.Single(HangerRowsBeside(Bridge, Emergency with { Gauge = 8 * Foot }, Legal(60)));
+        MemberRow row = Assert.Single(HangerRowsBeside(Bridge, Emergency with { Gauge = 8 * Foot }, Legal(60)));
 
         Assert.Equal((350 - (1.45 * 60 * (8 + 2) / 44 * 1.33)) / (1.30 * 100 * (20 + 12) / 44 * 1.33), row.Factor!.Value, Tolerance);
     }
@@ -71,7 +71,7 @@ public class NeighbourTests
     [Fact]
     public void Factor_ByLoadFactor_TakesTheLevelOfTheRow()
     {
-        RatingRow[] rows = HangerRowsBeside("LFR", Bridge, Emergency, Legal(60));
+        MemberRow[] rows = HangerRowsBeside("LFR", Bridge, Emergency, Legal(60));
 
         foreach ((string level, double factor) in (ReadOnlySpan<(string, double)>)[("inventory", 2.17), ("operating", 1.30)])
         {
@@ -89,7 +89,7 @@ public class NeighbourTests
     {
         Bridge bridge = Bridge with { Deck = Bridge.Deck with { RoadwayOffset = 1 * Foot } };
 
-        RatingRow[] rows = HangerRowsBeside(bridge, Emergency, Legal(60));
+        MemberRow[] rows = HangerRowsBeside(bridge, Emergency, Legal(60));
 
         foreach ((string truss, double near, double far) in (ReadOnlySpan<(string, double, double)>)[("left", 30 / 44.0, 10 / 44.0), ("right", 34 / 44.0, 14 / 44.0)])
         {
@@ -102,7 +102,7 @@ public class NeighbourTests
     {
         BridgeRating rating = Rate(Bridge with { Deck = Bridge.Deck with { Roadway = 17 * Foot } }, "LRFR", Emergency, Legal(60));
 
-        Assert.All(rating.Rows, r => Assert.Null(r.Beside));
+        Assert.All(rating.MemberRows, r => Assert.Null(r.Beside));
         Assert.Contains(new Stamp.EmergencyAlone(), rating.Stamps);
     }
 
@@ -111,7 +111,7 @@ public class NeighbourTests
     {
         BridgeRating rating = Rate(Bridge, "LRFR", Emergency, Legal(60));
 
-        RatingRow alone = rating.Rows.Single(r => r is { MemberIndex: Hanger, Sense: Sense.Tension, Beside: null } && r.Vehicle == Emergency);
+        MemberRow alone = rating.MemberRows.Single(r => r is { MemberIndex: Hanger, Sense: Sense.Tension, Beside: null } && r.Vehicle == Emergency);
         Assert.Equal(350 / (1.30 * 100 * 1.2 * Near * 1.33), alone.Factor!.Value, Tolerance);
         Assert.DoesNotContain(new Stamp.EmergencyAlone(), rating.Stamps);
     }
@@ -119,8 +119,8 @@ public class NeighbourTests
     private static Vehicle Legal(double kilonewtons) =>
         new($"legal {kilonewtons:0}", VehicleClass.Legal, new AxleTrain([1000 * kilonewtons], []), Vehicle.StandardGauge, "made up for the test");
 
-    private static RatingRow[] HangerRowsBeside(Bridge bridge, params LiveLoad[] vehicles) => HangerRowsBeside("LRFR", bridge, vehicles);
+    private static MemberRow[] HangerRowsBeside(Bridge bridge, params LiveLoad[] vehicles) => HangerRowsBeside("LRFR", bridge, vehicles);
 
-    private static RatingRow[] HangerRowsBeside(string method, Bridge bridge, params LiveLoad[] vehicles) =>
-        [.. Rate(bridge, method, vehicles).Rows.Where(r => r is { MemberIndex: Hanger, Sense: Sense.Tension, Beside: not null })];
+    private static MemberRow[] HangerRowsBeside(string method, Bridge bridge, params LiveLoad[] vehicles) =>
+        [.. Rate(bridge, method, vehicles).MemberRows.Where(r => r is { MemberIndex: Hanger, Sense: Sense.Tension, Beside: not null })];
 }

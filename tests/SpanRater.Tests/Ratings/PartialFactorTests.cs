@@ -18,7 +18,7 @@ public class PartialFactorTests
     [InlineData(VehicleClass.Maintenance, 1.6, 0)]
     public void Rate_OneAxle_IsTheEquationByHand(VehicleClass vehicleClass, double factor, double impact)
     {
-        RatingRow row = KingPostBridge.HangerRow(Rate(KingPostBridge.Of(100, 20), Given, KingPostBridge.OneAxle(vehicleClass)), "assessment");
+        MemberRow row = KingPostBridge.HangerRow(Rate(KingPostBridge.Of(100, 20), Given, KingPostBridge.OneAxle(vehicleClass)), "assessment");
 
         Assert.Equal((400 - (1.2 * 100) - (1.4 * 20)) / (factor * 100 * (1 + impact)), row.Factor!.Value, 1e-12);
     }
@@ -27,7 +27,7 @@ public class PartialFactorTests
     [Fact]
     public void DeadFactors_OfWhatRelieves_AreTheFavourableOnes()
     {
-        RatingRow row = KingPostBridge.HangerRow(Rate(KingPostBridge.Of(100, 20), Given, KingPostBridge.OneAxle(VehicleClass.Legal)), "assessment", Sense.Compression);
+        MemberRow row = KingPostBridge.HangerRow(Rate(KingPostBridge.Of(100, 20), Given, KingPostBridge.OneAxle(VehicleClass.Legal)), "assessment", Sense.Compression);
 
         Assert.Equal((0.9, 0.8), (row.ComponentsFactor, row.WearingFactor));
         Assert.Equal(-((0.9 * 100_000) + (0.8 * 20_000)), row.FactoredDead, 1e-6);
@@ -42,8 +42,8 @@ public class PartialFactorTests
         BridgeRating rating = Rate(KingPostBridge.Of(10), factors, KingPostBridge.OneAxle(vehicleClass));
 
         Assert.Null(rating.Governing);
-        Assert.All(rating.Rows, r => Assert.Equal((RatingStatus.NotRated, (double?)null), (r.Status, r.Factor)));
-        Assert.All(rating.Rows, r => Assert.IsType<NotRatedReason.NoPartialFactor>(r.Reason));
+        Assert.All(rating.MemberRows, r => Assert.Equal((RatingStatus.NotRated, (double?)null), (r.Status, r.Factor)));
+        Assert.All(rating.MemberRows, r => Assert.IsType<NotRatedReason.NoPartialFactor>(r.Reason));
     }
 
     [Fact]
@@ -96,8 +96,8 @@ public class PartialFactorTests
             Vehicle vehicle = new(
                 "random", vehicleClass, new AxleTrain([20_000 + (80_000 * random.NextDouble()), 40_000 + (80_000 * random.NextDouble())], [new AxleGap(3 + random.NextDouble(), 5)]), 1.8, "random");
             Bridge withImpact = takesImpact ? strong with { Rating = new RatingSettings { Impact = 0.28 } } : strong;
-            IEnumerable<RatingRow> expected = RateBy(withImpact, RatingMethod.Find("LFR")!, vehicle).Rows.Where(r => r.Level.Name == "operating");
-            IReadOnlyList<RatingRow> rows = Rate(strong, same, vehicle).Rows;
+            IEnumerable<MemberRow> expected = RateBy(withImpact, RatingMethod.Find("LFR")!, vehicle).MemberRows.Where(r => r.Level.Name == "operating");
+            IReadOnlyList<MemberRow> rows = Rate(strong, same, vehicle).MemberRows;
 
             Assert.NotEmpty(rows);
             Assert.Contains(rows, r => r.Factor > 0);
@@ -105,7 +105,7 @@ public class PartialFactorTests
         }
     }
 
-    private static (string?, string, Sense, RatingStatus, double) Key(RatingRow row) =>
+    private static (string?, string, Sense, RatingStatus, double) Key(MemberRow row) =>
         (row.Truss, row.Member.Name, row.Sense, row.Status, Math.Round(row.Factor ?? -1, 9));
 
     private static GivenCapacities Random(Random random) => new(new Dictionary<GivenCapacity, double>
@@ -118,7 +118,7 @@ public class PartialFactorTests
 
     private static BridgeRating RateBy(Bridge bridge, RatingMethod method, LiveLoad load)
     {
-        Assert.True(MemberRater.Rate(bridge, method, [load]).TryGet(out BridgeRating? rating, out Refusal? refusal), $"{refusal}");
+        Assert.True(BridgeRater.Rate(bridge, method, [load]).TryGet(out BridgeRating? rating, out Refusal? refusal), $"{refusal}");
         return rating;
     }
 }

@@ -22,15 +22,15 @@ public class PartialFactorsAsLoadFactorsTests
     public void Rate_FactorsOfLoadFactorRating_GiveItsFactors(VehicleClass vehicleClass, double spacing, double roadway)
     {
         Bridge bridge = Of(40, 20) with { Deck = new Deck { TrussSpacing = spacing * Foot, Roadway = roadway * Foot } };
-        RatingRow[] published = [.. Rate(bridge, "LFR", OneAxle(vehicleClass)).Rows.Where(r => r.Level.Name == "operating")];
+        MemberRow[] published = [.. Rate(bridge, "LFR", OneAxle(vehicleClass)).MemberRows.Where(r => r.Level.Name == "operating")];
 
-        Assert.True(MemberRater.Rate(bridge, SameAsLoadFactors, [OneAxle(vehicleClass)]).TryGet(out BridgeRating? rating, out _));
+        Assert.True(BridgeRater.Rate(bridge, SameAsLoadFactors, [OneAxle(vehicleClass)]).TryGet(out BridgeRating? rating, out _));
 
-        Assert.Equal(published.Length, rating.Rows.Count);
+        Assert.Equal(published.Length, rating.MemberRows.Count);
         Assert.Contains(published, r => r.Factor is not null);
         Assert.All(published, p =>
         {
-            RatingRow own = Assert.Single(rating.Rows, r => (r.MemberIndex, r.Sense, r.Truss) == (p.MemberIndex, p.Sense, p.Truss));
+            MemberRow own = Assert.Single(rating.MemberRows, r => (r.MemberIndex, r.Sense, r.Truss) == (p.MemberIndex, p.Sense, p.Truss));
             Assert.Equal(p.Status, own.Status);
             Assert.Equal(p.Factor ?? 0, own.Factor ?? 0, 1e-12);
         });
@@ -42,7 +42,7 @@ public class PartialFactorsAsLoadFactorsTests
     {
         Bridge bridge = Of(40) with { Deck = new Deck { TrussSpacing = 22 * Foot, Roadway = 20 * Foot } };
 
-        Assert.True(MemberRater.Rate(bridge, SameAsLoadFactors, [OneAxle(VehicleClass.Emergency)]).TryGet(out BridgeRating? rating, out _));
+        Assert.True(BridgeRater.Rate(bridge, SameAsLoadFactors, [OneAxle(VehicleClass.Emergency)]).TryGet(out BridgeRating? rating, out _));
 
         Assert.Contains(new Stamp.EmergencyAlone(), rating.Stamps);
         Assert.Equal(1, HangerRow(rating, "operating").Share!.Lanes);

@@ -10,7 +10,7 @@ public class RatingEquationTests
     [Fact]
     public void Factor_LrfrLegal_IsTheHandValue()
     {
-        RatingRow row = HangerRow(Rate(Of(40, 20), "LRFR", OneAxle(VehicleClass.Legal)), "legal");
+        MemberRow row = HangerRow(Rate(Of(40, 20), "LRFR", OneAxle(VehicleClass.Legal)), "legal");
 
         Assert.Equal(RatingStatus.Rated, row.Status);
         Assert.Equal((400 - (1.25 * 40) - (1.50 * 20)) / (1.45 * 100 * 1.33), row.Factor!.Value, Tolerance);
@@ -60,7 +60,7 @@ public class RatingEquationTests
     [Fact]
     public void Factor_OfAPressedMember_CountsDeadAndLiveInItsOwnSense()
     {
-        RatingRow row = Rate(Of(40, 20), "LRFR", OneAxle(VehicleClass.Legal)).Rows.Single(r => r.MemberIndex == Rafter && r.Sense == Sense.Compression);
+        MemberRow row = Rate(Of(40, 20), "LRFR", OneAxle(VehicleClass.Legal)).MemberRows.Single(r => r.MemberIndex == Rafter && r.Sense == Sense.Compression);
 
         Assert.Equal((400 - (0.625 * 80)) / (1.45 * 62.5 * 1.33), row.Factor!.Value, Tolerance);
         Assert.Equal(-62_500, row.Live!.Value, 1e-6);
@@ -104,7 +104,7 @@ public class RatingEquationTests
         Bridge bridge = Of(40);
         bridge = bridge with { Rating = bridge.Rating with { TruckTraffic = traffic } };
 
-        RatingRow row = HangerRow(Rate(bridge, "LRFR", OneAxle(VehicleClass.Legal)), "legal");
+        MemberRow row = HangerRow(Rate(bridge, "LRFR", OneAxle(VehicleClass.Legal)), "legal");
 
         Assert.Equal(liveFactor, row.Level.LiveFactor!.Value, Tolerance);
         Assert.Equal(350 / (liveFactor * 133), row.Factor!.Value, Tolerance);

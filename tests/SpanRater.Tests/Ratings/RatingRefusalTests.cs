@@ -22,7 +22,7 @@ public class RatingRefusalTests
         Bridge bridge = Of(40);
         bridge = bridge with { Truss = Truss.Create(bridge.Truss.Joints, change(bridge.Truss.Members)).Truss! };
 
-        Outcome<BridgeRating> outcome = MemberRater.Rate(bridge, RatingMethod.Find("LRFR")!, [OneAxle(VehicleClass.Legal)]);
+        Outcome<BridgeRating> outcome = BridgeRater.Rate(bridge, RatingMethod.Find("LRFR")!, [OneAxle(VehicleClass.Legal)]);
 
         Assert.False(outcome.TryGet(out _, out Refusal? refusal));
         return refusal;

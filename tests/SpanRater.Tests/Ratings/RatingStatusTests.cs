@@ -17,7 +17,7 @@ public class RatingStatusTests
     public void Status_DeadLoadUsesUpTheCapacity_IsDeadExceedsWithFactorZero(double components)
     {
         // 1.25 x 32 kN is all of the 40 kN there are.
-        RatingRow row = HangerRow(Rate(Of(components, capacities: Weak), "LRFR", OneAxle(VehicleClass.Legal)), "legal");
+        MemberRow row = HangerRow(Rate(Of(components, capacities: Weak), "LRFR", OneAxle(VehicleClass.Legal)), "legal");
 
         Assert.Equal(RatingStatus.DeadExceeds, row.Status);
         Assert.Equal(0, row.Factor);
@@ -27,7 +27,7 @@ public class RatingStatusTests
     [Fact]
     public void Status_DeadLoadExceedsUnderAVehicleThatIsNotRated_IsDeadExceeds()
     {
-        RatingRow row = HangerRow(Rate(Of(40, capacities: Weak), "LRFR", OneAxle(VehicleClass.Permit)), "permit");
+        MemberRow row = HangerRow(Rate(Of(40, capacities: Weak), "LRFR", OneAxle(VehicleClass.Permit)), "permit");
 
         Assert.Equal(RatingStatus.DeadExceeds, row.Status);
     }
@@ -35,7 +35,7 @@ public class RatingStatusTests
     [Fact]
     public void Status_NothingActsInThatSense_IsNotLoaded()
     {
-        RatingRow row = HangerRow(Rate(Of(40), "LRFR", OneAxle(VehicleClass.Legal)), "legal", Sense.Compression);
+        MemberRow row = HangerRow(Rate(Of(40), "LRFR", OneAxle(VehicleClass.Legal)), "legal", Sense.Compression);
 
         Assert.Equal(RatingStatus.NotLoaded, row.Status);
         Assert.Null(row.Factor);
@@ -57,7 +57,7 @@ public class RatingStatusTests
     [InlineData("ASR", "operating", GivenCapacity.OperatingTension)]
     public void Status_CapacityMissing_NamesIt(string method, string level, GivenCapacity missing)
     {
-        RatingRow row = HangerRow(Rate(Of(40, capacities: new() { [GivenCapacity.Compression] = 400 }), method, OneAxle(VehicleClass.Legal)), level);
+        MemberRow row = HangerRow(Rate(Of(40, capacities: new() { [GivenCapacity.Compression] = 400 }), method, OneAxle(VehicleClass.Legal)), level);
 
         Assert.Equal(RatingStatus.NotRated, row.Status);
         Assert.Equal(new NotRatedReason.NoCapacity(missing), row.Reason);
@@ -68,7 +68,7 @@ public class RatingStatusTests
     public void Status_CapacityMissingWhereDeadLoadAloneActs_NamesIt()
     {
         // The axle pulls the hanger and the dead load, here an uplift, presses it.
-        RatingRow row = HangerRow(
+        MemberRow row = HangerRow(
             Rate(Of(-40, capacities: new() { [GivenCapacity.Tension] = 400 }), "LRFR", OneAxle(VehicleClass.Legal)), "legal", Sense.Compression);
 
         Assert.Equal(new NotRatedReason.NoCapacity(GivenCapacity.Compression), row.Reason);
@@ -77,7 +77,7 @@ public class RatingStatusTests
     [Fact]
     public void Status_PermitVehicleWithoutItsFactor_IsNotRated()
     {
-        RatingRow row = HangerRow(Rate(Of(40), "LRFR", OneAxle(VehicleClass.Permit)), "permit");
+        MemberRow row = HangerRow(Rate(Of(40), "LRFR", OneAxle(VehicleClass.Permit)), "permit");
 
         Assert.Equal(RatingStatus.NotRated, row.Status);
         Assert.Equal(new NotRatedReason.NoPermitFactor(), row.Reason);
@@ -86,7 +86,7 @@ public class RatingStatusTests
     [Fact]
     public void Status_VehicleOfALoadingWithALaneLoad_IsNotRated()
     {
-        RatingRow row = HangerRow(Rate(Of(40), "LRFR", OneAxle(VehicleClass.Design, "design loading")), "operating");
+        MemberRow row = HangerRow(Rate(Of(40), "LRFR", OneAxle(VehicleClass.Design, "design loading")), "operating");
 
         Assert.Equal(new NotRatedReason.PartOfLoading("design loading"), row.Reason);
         Assert.Null(row.Peak);
@@ -97,7 +97,7 @@ public class RatingStatusTests
     {
         Bridge bridge = Of(40) with { Deck = new Deck { TrussSpacing = 5 } };
 
-        RatingRow row = HangerRow(Rate(bridge, "LRFR", OneAxle(VehicleClass.Legal)), "legal");
+        MemberRow row = HangerRow(Rate(bridge, "LRFR", OneAxle(VehicleClass.Legal)), "legal");
 
         Assert.Equal(RatingStatus.NotRated, row.Status);
         Assert.Equal(new NotRatedReason.NoShare(new ShareOutcome.NotGiven(TrussSpacing: false, Roadway: true)), row.Reason);

@@ -9,7 +9,7 @@ namespace SpanRater;
 /// <param name="Likely">As read [-].</param>
 /// <param name="High">With every reading off by its doubt to the good side; no more than as built remains [-].</param>
 /// <param name="ChanceBelowOne">Part of the samples in which the factor is below 1 [-].</param>
-public sealed record DoubtfulFactor(RatingRow Row, double Low, double Likely, double High, double ChanceBelowOne)
+public sealed record DoubtfulFactor(MemberRow Row, double Low, double Likely, double High, double ChanceBelowOne)
 {
     /// <summary>Samples drawn for each row.</summary>
     public const int Samples = 5_000;

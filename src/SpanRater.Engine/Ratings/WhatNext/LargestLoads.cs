@@ -50,7 +50,7 @@ public sealed class LargestLoads
     {
         ArgumentNullException.ThrowIfNull(vehicles);
         LiveLoad[] loads = [Axle(AxleClass(vehicles)), People(), .. vehicles];
-        return MemberRater.Rate(bridge, method, loads).TryGet(out BridgeRating? rating, out Refusal? refusal) ? new LargestLoads(rating, loads) : refusal;
+        return BridgeRater.Rate(bridge, method, loads).TryGet(out BridgeRating? rating, out Refusal? refusal) ? new LargestLoads(rating, loads) : refusal;
     }
 
     /// <summary>One axle of 10 kN, its wheels 6 ft apart.</summary>
@@ -70,6 +70,6 @@ public sealed class LargestLoads
         RatingRow[] rows = [.. rating.Rows.Where(r => r.Vehicle == load && r.Level.Name == level)];
         NotRatedReason? reason = rows.FirstOrDefault(r => r.IsAboutItsVehicle)?.Reason;
         RatingRow? lowest = reason is null ? rows.Where(r => r.Factor is not null).MinBy(r => Math.Round(r.Factor!.Value, 9)) : null;
-        return new LargestLoad(load, level, lowest, rows.Any(r => r.Reason is NotRatedReason.NoCapacity), reason);
+        return new LargestLoad(load, level, lowest, rows.Any(r => r.LacksCapacity), reason);
     }
 }

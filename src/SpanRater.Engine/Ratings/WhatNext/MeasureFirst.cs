@@ -4,7 +4,7 @@ namespace SpanRater;
 /// <param name="Row">The lowest row of its member.</param>
 /// <param name="Reading">The reading.</param>
 /// <param name="AtWorst">The factor with this reading off by its doubt to the bad side [-].</param>
-public sealed record DoubtfulReading(RatingRow Row, Reading Reading, double AtWorst)
+public sealed record DoubtfulReading(MemberRow Row, Reading Reading, double AtWorst)
 {
     /// <summary>What the factor loses with the doubt, not negative [-].</summary>
     public double Loss => Math.Max(0, Row.Factor!.Value - AtWorst);
@@ -52,7 +52,7 @@ public sealed class MeasureFirst
     public IReadOnlyList<NeededDimension> Needed { get; }
 
     /// <summary>The lowest row of each member that nothing was measured on, the lowest first.</summary>
-    public IReadOnlyList<RatingRow> NotMeasured { get; }
+    public IReadOnlyList<MemberRow> NotMeasured { get; }
 
     /// <summary>What to measure next.</summary>
     /// <param name="rating">The rating.</param>

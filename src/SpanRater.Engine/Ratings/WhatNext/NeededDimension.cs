@@ -9,7 +9,7 @@ namespace SpanRater;
 /// <param name="AsBuilt">As built [m].</param>
 /// <param name="Read">The least that was read of it; null where it was not measured [m].</param>
 /// <param name="Needed">What must remain; null where no value up to three times that of as built is enough [m].</param>
-public sealed record NeededDimension(RatingRow Row, string Part, ShapeDimension Dimension, double AsBuilt, double? Read, double? Needed)
+public sealed record NeededDimension(MemberRow Row, string Part, ShapeDimension Dimension, double AsBuilt, double? Read, double? Needed)
 {
     /// <summary>A need up to this part of as built is told as nothing: other dimensions carry the member [-].</summary>
     public const double Nothing = 0.02;

@@ -8,7 +8,7 @@ internal sealed class RowCase
     private readonly StrengthRules rules;
     private readonly Condition? condition;
 
-    private RowCase(RatingRow row, MemberMake make, StrengthRules rules, Condition? condition)
+    private RowCase(MemberRow row, MemberMake make, StrengthRules rules, Condition? condition)
     {
         Row = row;
         Make = make;
@@ -16,7 +16,7 @@ internal sealed class RowCase
         this.condition = condition;
     }
 
-    public RatingRow Row { get; }
+    public MemberRow Row { get; }
 
     public MemberMake Make { get; }
 
@@ -25,7 +25,7 @@ internal sealed class RowCase
     {
         return
         [
-            .. rating.Rows.Where(r => r is { Resistance: not null, Factor: not null, FactorAt: not null } && rating.MayGovern(r))
+            .. rating.MemberRows.Where(r => r is { Resistance: not null, Factor: not null, FactorAt: not null } && rating.MayGovern(r))
                 .DistinctBy(r => (r.Truss, r.MemberIndex))
                 .Select(r => new RowCase(r, r.Resistance!.Make, rating.Method.StrengthsAt(r.Level)!, rating.Bridge.Rating.Condition)),
         ];

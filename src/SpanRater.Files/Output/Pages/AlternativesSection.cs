@@ -81,7 +81,7 @@ internal static class AlternativesSection
         gain,
         lowest is null ? "" : RatingWording.Under(lowest),
         lowest is null ? "" : RatingWording.Member(lowest),
-        lowest is null ? "" : Words.Of(lowest.Sense),
+        lowest is null ? "" : RatingWording.ActsIn(lowest),
         lowest?.Level.Name ?? "",
         posting is null ? "refused" : PostingWording.InTable(posting.Common.Verdict, posting.Common.SetBy?.Tons, posting.Common.IsAtMost),
     ];
@@ -102,7 +102,7 @@ internal static class AlternativesSection
     private static string Comes(Alternative each, Bridge bridge) => each switch
     {
         { Refusal: { } refusal } => $"nothing is rated with it: {RefusalWording.Sentence(refusal, bridge.Truss)}",
-        { Lowest: { } lowest } => $"lowest factor {PostingWording.Factor(lowest.Factor)} ({RatingWording.Under(lowest)}, {RatingWording.Member(lowest)} in {Words.Of(lowest.Sense)}, {lowest.Level.Name} level), gain {AlternativeWording.Gain(each.Gain)}",
+        { Lowest: { } lowest } => $"lowest factor {PostingWording.Factor(lowest.Factor)} ({RatingWording.Under(lowest)}, {RatingWording.Member(lowest)} in {RatingWording.ActsIn(lowest)}, {lowest.Level.Name} level), gain {AlternativeWording.Gain(each.Gain)}",
         _ => "the lowest factor is not known with it",
     };
 

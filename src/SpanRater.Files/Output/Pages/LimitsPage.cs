@@ -60,7 +60,7 @@ public static class LimitsPage
         return $"Largest {what} at {load.Level} level: {(load.IsAtMost ? "at most " : "")}{ResultTable.Figure(shown, 1)} {units.Symbol(quantity)}, by {By(load.Lowest!)}.";
     }
 
-    private static string By(RatingRow row) => $"{row.Member.Name} in {Words.Of(row.Sense)}{(row.Truss is null ? "" : $" ({row.Truss} truss)")}";
+    private static string By(RatingRow row) => $"{row.Name} in {RatingWording.ActsIn(row)}{(row.Truss is null ? "" : $" ({row.Truss} truss)")}";
 
     private static ResultTable Table(LargestLoads limits) => new(
         [new("load"), new("level"), new("passes"), new("weight that passes", Quantity.Force), new("member"), new("sense")],
@@ -72,14 +72,14 @@ public static class LimitsPage
                 l.Scale is { } scale ? string.Create(CultureInfo.InvariantCulture, $"{(l.IsAtMost ? "at most " : "")}{Math.Floor(Math.Round(scale * 100, 6)) / 100:0.00} of it") : "not rated",
                 Weight(l),
                 l.Lowest is null ? "" : RatingWording.Member(l.Lowest),
-                l.Lowest is null ? "" : Words.Of(l.Lowest.Sense),
+                l.Lowest is null ? "" : RatingWording.ActsIn(l.Lowest),
             ]),
         ]);
 
     private static IReadOnlyList<object?> CsvRow(LargestLoad l, DisplayUnits units) =>
     [
-        l.Load.Name, l.Level, l.Scale, Axle(l), Pressure(l), Weight(l), l.IsAtMost ? "yes" : "", l.Lowest?.Truss ?? "", l.Lowest?.Member.Name ?? "",
-        l.Lowest is null ? "" : Words.Of(l.Lowest.Sense), l.Reason is null ? "" : RatingWording.Of(l.Reason, units),
+        l.Load.Name, l.Level, l.Scale, Axle(l), Pressure(l), Weight(l), l.IsAtMost ? "yes" : "", l.Lowest?.Truss ?? "", l.Lowest?.Name ?? "",
+        l.Lowest is null ? "" : RatingWording.ActsIn(l.Lowest), l.Reason is null ? "" : RatingWording.Of(l.Reason, units),
     ];
 
     private static void Write(Utf8JsonWriter json, LargestLoads limits)
@@ -100,8 +100,8 @@ public static class LimitsPage
             json.WriteForce("weight", Weight(load));
             json.WriteBoolean("atMost", load.IsAtMost);
             json.WriteString("truss", load.Lowest?.Truss);
-            json.WriteString("member", load.Lowest?.Member.Name);
-            json.WriteString("sense", load.Lowest is null ? null : Words.Of(load.Lowest.Sense));
+            json.WriteString("member", load.Lowest?.Name);
+            json.WriteString("sense", load.Lowest is null ? null : RatingWording.SenseOf(load.Lowest));
             json.WriteString("reason", load.Reason is null ? null : RatingWording.Of(load.Reason, DisplayUnits.Si));
             json.WriteEndObject();
         }

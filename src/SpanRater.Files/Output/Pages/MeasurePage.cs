@@ -23,11 +23,11 @@ public static class MeasurePage
     {
         ArgumentNullException.ThrowIfNull(measure);
         ArgumentNullException.ThrowIfNull(units);
-        bool Shown(RatingRow row) => member is null || row.MemberIndex == member;
+        bool Shown(MemberRow row) => member is null || row.MemberIndex == member;
         DoubtfulReading[] readings = [.. measure.Readings.Where(r => Shown(r.Row))];
         DoubtfulFactor[] factors = [.. measure.Factors.Where(f => Shown(f.Row))];
         NeededDimension[] needed = [.. measure.Needed.Where(n => Shown(n.Row))];
-        RatingRow[] unmeasured = [.. measure.NotMeasured.Where(Shown)];
+        MemberRow[] unmeasured = [.. measure.NotMeasured.Where(Shown)];
         string first = First(readings, unmeasured, measure.Rating.Withheld.Any(), units);
         var blocks = new List<ResultBlock>
         {
@@ -78,7 +78,7 @@ public static class MeasurePage
         CultureInfo.InvariantCulture,
         $"Low and high: every reading off by its doubt to the bad and to the good side. The chance is that of {DoubtfulFactor.Samples:#,0} samples in which each reading is drawn for itself from a normal distribution, its doubt being {DoubtfulFactor.DeviationsInDoubt:0} standard deviations; ± is one standard error of the sampling. Strength, loads and what was not measured have no doubt in it.");
 
-    private static string First(DoubtfulReading[] readings, RatingRow[] unmeasured, bool withheld, DisplayUnits units)
+    private static string First(DoubtfulReading[] readings, MemberRow[] unmeasured, bool withheld, DisplayUnits units)
     {
         if (readings.FirstOrDefault() is { } first && first.Loss > 0)
         {
@@ -153,7 +153,7 @@ public static class MeasurePage
         return $"{RatingWording.Member(reading.Row)}, {what}{(seen.Part.Length == 0 ? "" : $" of {seen.Part}")}{(seen.Place.Length == 0 ? "" : $", {seen.Place}")}";
     }
 
-    private static string Lowest(RatingRow row) => $"{RatingWording.Member(row)}: {Words.Factor(row.Factor)} in {Words.Of(row.Sense)} under {RatingWording.Under(row)} at {row.Level.Name} level";
+    private static string Lowest(MemberRow row) => $"{RatingWording.Member(row)}: {Words.Factor(row.Factor)} in {Words.Of(row.Sense)} under {RatingWording.Under(row)} at {row.Level.Name} level";
 
     private static string Length(double metres, DisplayUnits units) =>
         $"{ResultTable.Figure(units.From(Quantity.Deflection, metres), units == DisplayUnits.Us ? 3 : 1)} {units.Symbol(Quantity.Deflection)}";
@@ -172,7 +172,7 @@ public static class MeasurePage
     ];
 
     private static void Write(
-        Utf8JsonWriter json, MeasureFirst measure, DoubtfulReading[] readings, DoubtfulFactor[] factors, NeededDimension[] needed, RatingRow[] unmeasured)
+        Utf8JsonWriter json, MeasureFirst measure, DoubtfulReading[] readings, DoubtfulFactor[] factors, NeededDimension[] needed, MemberRow[] unmeasured)
     {
         json.WriteString("bridge", measure.Rating.Bridge.Name);
         json.WriteString("method", measure.Rating.Method.Name);
@@ -223,7 +223,7 @@ public static class MeasurePage
 
         json.WriteEndArray();
         json.WriteStartArray("notMeasured");
-        foreach (RatingRow row in unmeasured)
+        foreach (MemberRow row in unmeasured)
         {
             WriteHead(json, row);
             json.WriteEndObject();
@@ -232,11 +232,11 @@ public static class MeasurePage
         json.WriteEndArray();
     }
 
-    private static void WriteHead(Utf8JsonWriter json, RatingRow row)
+    private static void WriteHead(Utf8JsonWriter json, MemberRow row)
     {
         json.WriteStartObject();
         json.WriteString("truss", row.Truss);
-        json.WriteString("member", row.Member.Name);
+        json.WriteString("member", row.Name);
         json.WriteString("sense", Words.Of(row.Sense));
         json.WriteString("vehicle", row.Vehicle.Name);
         json.WriteString("beside", row.Beside?.Vehicle.Name);

@@ -101,8 +101,8 @@ public static class MethodsPage
 
     private static string Cell(MethodResult result) => result switch
     {
-        { Lowest: { Status: RatingStatus.DeadExceeds } dead } => $"0, dead load exceeds {RatingWording.Member(dead)} {Words.Of(dead.Sense)}",
-        { Lowest: { } lowest } => $"{(result.IsAtMost ? "at most " : "")}{PostingWording.Factor(lowest.Factor)}, {RatingWording.Member(lowest)} {Words.Of(lowest.Sense)}{(lowest.Beside is { } beside ? $", beside {beside.Vehicle.Name}" : "")}",
+        { Lowest: { Status: RatingStatus.DeadExceeds } dead } => $"0, dead load exceeds {RatingWording.Member(dead)} {RatingWording.ActsIn(dead)}",
+        { Lowest: { } lowest } => $"{(result.IsAtMost ? "at most " : "")}{PostingWording.Factor(lowest.Factor)}, {RatingWording.Member(lowest)} {RatingWording.ActsIn(lowest)}{(lowest.Beside is { } beside ? $", beside {beside.Vehicle.Name}" : "")}",
         { Reason: NotRatedReason.Uncarried } => "withheld",
         _ => "not rated",
     };
@@ -125,9 +125,14 @@ public static class MethodsPage
 
     // Blank columns, or what the makes of members lack, each with its members.
     private static IEnumerable<(string Reason, string[] Members)> Missing(MethodComparison comparison, RatingMethod method, bool blank) =>
-        comparison.Missing(method).Select(r => (r.Member, Reason: (NotRatedReason.NoCapacity)r.Reason!)).Where(r => r.Reason.Lacking is null == blank)
-            .GroupBy(r => blank ? $"column \"{RatingWording.ColumnOf(r.Reason.Capacity)}\" of members.csv is blank" : string.Join(". ", r.Reason.Lacking!.Select(MissingDatumWording.Of)))
-            .Select(g => (g.Key, g.Select(r => r.Member.Name).Distinct().ToArray()));
+        comparison.Missing(method).Where(r => r.Reason is NotRatedReason.NoCapacity { Lacking: null } == blank)
+            .GroupBy(r => r.Reason switch
+            {
+                NotRatedReason.NoCapacity { Lacking: null } given => $"column \"{RatingWording.ColumnOf(given.Capacity)}\" of members.csv is blank",
+                NotRatedReason.NoCapacity { Lacking: { } lacking } => string.Join(". ", lacking.Select(MissingDatumWording.Of)),
+                _ => string.Join(". ", ((NotRatedReason.PartLacks)r.Reason!).Lacking.Select(MissingDatumWording.Of)),
+            })
+            .Select(g => (g.Key, g.Select(r => r.Name).Distinct().ToArray()));
 
     private static IEnumerable<string> Notes(MethodComparison comparison)
     {
@@ -136,7 +141,7 @@ public static class MethodsPage
             yield return "At most: a member that the vehicle loads has no capacity for the method, so that the factor is no more than what is given and may be less.";
         }
 
-        if (comparison.Ratings.Any(r => r.Rows.Any(row => row.Resistance is not null)))
+        if (comparison.Ratings.Any(r => r.Rows.Any(row => RatingWording.Mode(row) is not null)))
         {
             yield return "Where members have sections, each method makes their strength by its own rules, from the same sections, materials and findings.";
         }
@@ -166,7 +171,7 @@ public static class MethodsPage
     private static IReadOnlyList<object?> CsvRow(MethodResult r, DisplayUnits units) =>
     [
         r.Vehicle.Name, VehicleClassNames.Name(r.Vehicle.Class), r.Method.Name, r.Level.Name, Words.Of(Status(r)), r.Lowest?.Factor, r.IsAtMost ? "yes" : "",
-        r.Lowest?.Truss ?? "", r.Lowest?.Member.Name ?? "", r.Lowest is null ? "" : Words.Of(r.Lowest.Sense),
+        r.Lowest?.Truss ?? "", r.Lowest?.Name ?? "", r.Lowest is null ? "" : RatingWording.ActsIn(r.Lowest),
         r.Lowest?.Beside?.Vehicle.Name ?? "", r.Level.LiveFactor, Reason(r, units),
     ];
 
@@ -227,8 +232,8 @@ public static class MethodsPage
             json.WriteNumberOrNull("factor", result.Lowest?.Factor);
             json.WriteBoolean("atMost", result.IsAtMost);
             json.WriteString("truss", result.Lowest?.Truss);
-            json.WriteString("member", result.Lowest?.Member.Name);
-            json.WriteString("sense", result.Lowest is null ? null : Words.Of(result.Lowest.Sense));
+            json.WriteString("member", result.Lowest?.Name);
+            json.WriteString("sense", result.Lowest is null ? null : RatingWording.SenseOf(result.Lowest));
             json.WriteString("beside", result.Lowest?.Beside?.Vehicle.Name);
             json.WriteNumberOrNull("liveFactor", result.Level.LiveFactor);
             json.WriteString("reason", reason.Length == 0 ? null : reason);

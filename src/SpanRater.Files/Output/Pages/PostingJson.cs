@@ -93,10 +93,10 @@ internal static class PostingJson
         json.WriteForce("trainWeight", (row.Vehicle as Loading)?.TrainWeight);
         json.WriteNumberOrNull("factor", row.Lowest?.Factor);
         json.WriteString("truss", row.Lowest?.Truss);
-        json.WriteString("member", row.Lowest?.Member.Name);
-        json.WriteString("sense", row.Lowest is null ? null : Words.Of(row.Lowest.Sense));
+        json.WriteString("member", row.Lowest?.Name);
+        json.WriteString("sense", row.Lowest is null ? null : RatingWording.SenseOf(row.Lowest));
         json.WriteString("mode", PostingWording.Mode(row));
-        json.WriteString("place", row.Lowest?.Resistance?.Governing.Place);
+        json.WriteString("place", row.Lowest is null ? null : RatingWording.Place(row.Lowest));
         json.WriteString("rule", PostingWording.Of(row.Rule));
         json.WriteString("verdict", PostingWording.Of(row.Verdict));
         json.WriteForce("safeLoad", row.SafeLoad);

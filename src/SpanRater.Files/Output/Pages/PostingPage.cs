@@ -148,7 +148,7 @@ public static class PostingPage
     }
 
     private static ResultTable Legal(Posting posting) => new(
-        [new("type"), new("posted [US ton]"), new("safe load [US ton]"), new("weight [US ton]"), new("factor"), new("member"), new("sense"), .. posting.Legal.Any(r => r.Lowest?.Resistance is not null) ? [new ResultColumn("by")] : Array.Empty<ResultColumn>(), new("level")],
+        [new("type"), new("posted [US ton]"), new("safe load [US ton]"), new("weight [US ton]"), new("factor"), new("member"), new("sense"), .. posting.Legal.Any(r => PostingWording.Mode(r) is not null) ? [new ResultColumn("by")] : Array.Empty<ResultColumn>(), new("level")],
         [
             .. posting.Legal.Select(r => (IReadOnlyList<object?>)
             [
@@ -157,15 +157,15 @@ public static class PostingPage
                 r.Verdict == PostingVerdict.NotNeeded ? "" : PostingWording.Tons(r.SafeLoad),
                 PostingWording.Tons(r.Weight),
                 PostingWording.Factor(r.Lowest?.Factor),
-                r.Lowest?.Member.Name ?? "",
-                r.Lowest is null ? "" : Words.Of(r.Lowest.Sense),
-                .. posting.Legal.Any(l => l.Lowest?.Resistance is not null) ? [PostingWording.Mode(r) ?? ""] : Array.Empty<object?>(),
+                r.Lowest?.Name ?? "",
+                r.Lowest is null ? "" : RatingWording.ActsIn(r.Lowest),
+                .. posting.Legal.Any(l => PostingWording.Mode(l) is not null) ? [PostingWording.Mode(r) ?? ""] : Array.Empty<object?>(),
                 r.Level.Name,
             ]),
         ]);
 
     private static ResultTable Emergency(Posting posting) => new(
-        [new("vehicle"), new("gross [US ton]"), new("single axle [US ton]"), new("tandem [US ton]"), new("factor"), new("member"), new("sense"), .. posting.Emergency.Any(r => r.Lowest?.Resistance is not null) ? [new ResultColumn("by")] : Array.Empty<ResultColumn>(), new("level")],
+        [new("vehicle"), new("gross [US ton]"), new("single axle [US ton]"), new("tandem [US ton]"), new("factor"), new("member"), new("sense"), .. posting.Emergency.Any(r => PostingWording.Mode(r) is not null) ? [new ResultColumn("by")] : Array.Empty<ResultColumn>(), new("level")],
         [
             .. posting.Emergency.Select(r => (IReadOnlyList<object?>)
             [
@@ -174,9 +174,9 @@ public static class PostingPage
                 AxleTons(r.SingleAxle, r.IsAtMost),
                 AxleTons(r.Tandem, r.IsAtMost),
                 PostingWording.Factor(r.Lowest?.Factor),
-                r.Lowest?.Member.Name ?? "",
-                r.Lowest is null ? "" : Words.Of(r.Lowest.Sense),
-                .. posting.Emergency.Any(l => l.Lowest?.Resistance is not null) ? [PostingWording.Mode(r) ?? ""] : Array.Empty<object?>(),
+                r.Lowest?.Name ?? "",
+                r.Lowest is null ? "" : RatingWording.ActsIn(r.Lowest),
+                .. posting.Emergency.Any(l => PostingWording.Mode(l) is not null) ? [PostingWording.Mode(r) ?? ""] : Array.Empty<object?>(),
                 r.Level.Name,
             ]),
         ]);
@@ -186,7 +186,7 @@ public static class PostingPage
     private static IReadOnlyList<object?> CsvRow(PostingRow r, DisplayUnits units) =>
     [
         r.Vehicle.Name, VehicleClassNames.Name(r.Vehicle.Class), PostingWording.Of(r.Silhouette), r.Level.Name, r.Weight, r.Lowest?.Factor,
-        r.Lowest?.Truss ?? "", r.Lowest?.Member.Name ?? "", r.Lowest is null ? "" : Words.Of(r.Lowest.Sense), PostingWording.Mode(r) ?? "", PostingWording.Of(r.Rule),
+        r.Lowest?.Truss ?? "", r.Lowest?.Name ?? "", r.Lowest is null ? "" : RatingWording.ActsIn(r.Lowest), PostingWording.Mode(r) ?? "", PostingWording.Of(r.Rule),
         PostingWording.Of(r.Verdict), r.SafeLoad, r.SingleAxle, r.Tandem, r.Tons?.ToString(CultureInfo.InvariantCulture) ?? "",
         r.IsAtMost ? "yes" : "", r.Verdict == PostingVerdict.NotGiven ? PostingWording.WhyNotGiven(r, units) : "",
     ];

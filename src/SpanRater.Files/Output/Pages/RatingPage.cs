@@ -6,8 +6,6 @@ namespace SpanRater.Files;
 /// <summary>What <c>rate</c> says: what governs, what is not rated, and the factor of every member, vehicle, level and sense.</summary>
 public static class RatingPage
 {
-    private const string Part = "truss member";
-
     private static readonly ResultColumn[] Columns =
     [
         new("truss"), new("part"), new("member"), new("vehicle"), new("beside"), new("level"), new("effect"), new("sense"), new("mode"), new("status"),
@@ -122,7 +120,7 @@ public static class RatingPage
     };
 
     private static string Row(RatingRow row) =>
-        $"{row.Member.Name} in {Words.Of(row.Sense)} under {RatingWording.Under(row)} at {row.Level.Name} level, rating factor {Words.Factor(row.Factor)}{(row.CappedBy is { } rod ? $", where {rod} goes slack" : "")}{(row.Truss is null ? "" : $" ({row.Truss} truss)")}";
+        $"{row.Name} in {RatingWording.ActsIn(row)} under {RatingWording.Under(row)} at {row.Level.Name} level, rating factor {Words.Factor(row.Factor)}{((row as MemberRow)?.CappedBy is { } rod ? $", where {rod} goes slack" : "")}{(row.Truss is null ? "" : $" ({row.Truss} truss)")}";
 
     // One line a reason and sense, with its members or vehicles: not one for each of the rows.
     internal static List<string> NotRated(IEnumerable<RatingRow> rows, IReadOnlyList<string> notAsked, DisplayUnits units) =>
@@ -136,13 +134,13 @@ public static class RatingPage
         [
             .. rows.Select(r => r.IsAboutItsVehicle
                 ? ((string?)null, (string?)null, (string?)null, r.Vehicle.Name, RatingWording.Of(r.Reason!, units))
-                : (r.Truss, r.Member.Name, Words.Of(r.Sense), (string?)null, RatingWording.Of(r.Reason!, units))).Distinct(),
+                : (r.Truss, r.Name, RatingWording.ActsIn(r), (string?)null, RatingWording.Of(r.Reason!, units))).Distinct(),
             .. notAsked.Select(v => ((string?)null, (string?)null, (string?)null, (string?)v, "not asked for: name it under vehicles in bridge.toml [rating]")),
         ];
 
     // A vehicle that is not rated at all stands in the list above, and says nothing about a member.
     private static RatingRow[] LowestOfEach(BridgeRating rating) =>
-        [.. rating.Rows.Where(r => !r.IsAboutItsVehicle).DistinctBy(r => (r.MemberIndex, r.Sense, r.Truss))];
+        [.. rating.Rows.Where(r => !r.IsAboutItsVehicle).DistinctBy(r => (r.Part, r.Name, r.ActsAs, r.InSense, r.Truss))];
 
     private static ResultTable ByVehicle(BridgeRating rating) => new(
         [new("vehicle"), new("class"), new("level"), new("weight", Quantity.Force), new("lanes"), new("share with presence", Quantity.Number, 3), new("lowest factor"), new("member"), new("sense"), new("RF × weight [US ton]")],
@@ -156,8 +154,8 @@ public static class RatingPage
                 r.Share is null ? "" : r.Share.Lanes == 0 ? "given" : r.Share.Lanes.ToString(CultureInfo.InvariantCulture),
                 r.Share?.Value,
                 r.Factor is null ? Words.InTable(r.Status) : Words.Factor(r.Factor),
-                r.Factor is null ? "" : r.Member.Name,
-                r.Factor is null ? "" : Words.Of(r.Sense),
+                r.Factor is null ? "" : r.Name,
+                r.Factor is null ? "" : RatingWording.ActsIn(r),
                 PostingWording.TenthsOfTons(SafeLoad.EquivalentLoad(r)),
             ]),
         ]);
@@ -177,8 +175,8 @@ public static class RatingPage
                 [
                     .. apart ? [r.Truss ?? ""] : Array.Empty<object?>(),
                     r.Factor is null ? Words.InTable(r.Status) : Words.Factor(r.Factor),
-                    r.Member.Name,
-                    Words.Of(r.Sense),
+                    r.Name,
+                    RatingWording.ActsIn(r),
                     RatingWording.Under(r),
                     r.Level.Name,
                     r.Capacity,
@@ -187,14 +185,14 @@ public static class RatingPage
                     r.Live,
                     r.Impact,
                     .. modes ? [r.Factor is null ? "" : RatingWording.Mode(r) ?? "given"] : Array.Empty<object?>(),
-                    r.Member.Role,
+                    r is MemberRow m ? m.Member.Role : PartWords.Of(r.Part),
                 ]),
             ]);
     }
 
     private static IReadOnlyList<object?> CsvRow(RatingRow r, DisplayUnits units) =>
     [
-        r.Truss ?? "", Part, r.Member.Name, r.Vehicle.Name, r.Beside?.Vehicle.Name ?? "", r.Level.Name, "force", Words.Of(r.Sense), RatingWording.Mode(r) ?? "", Words.Of(r.Status),
+        r.Truss ?? "", PartWords.Of(r.Part), r.Name, r.Vehicle.Name, r.Beside?.Vehicle.Name ?? "", r.Level.Name, PartWords.Of(r.ActsAs), RatingWording.SenseOf(r) ?? "", RatingWording.Mode(r) ?? "", Words.Of(r.Status),
         r.Capacity, r.DeadComponents, r.DeadWearing, r.Live, r.Impact, r.Factor, r.ComponentsFactor, r.WearingFactor,
         r.Level.LiveFactor, r.Share?.Value, r.LoadedLength, r.Reason is null ? RatingWording.Cap(r) ?? "" : RatingWording.Of(r.Reason, units),
     ];
@@ -216,7 +214,7 @@ public static class RatingPage
         json.WriteEndArray();
         WriteNotRated(json, rating.NotRated, notAsked);
         WriteGoverning(json, "governing", rating.Governing);
-        WriteGoverning(json, "governingMember", rating.Governing);
+        WriteGoverning(json, "governingMember", rating.GoverningMember);
         WriteGoverning(json, "governingInventory", rating.GoverningInventory);
         json.WriteStartArray("assumptions");
         foreach (Stamp stamp in rating.Stamps)
@@ -262,15 +260,15 @@ public static class RatingPage
         ArgumentNullException.ThrowIfNull(row);
         ArgumentNullException.ThrowIfNull(truss);
         json.WriteString("truss", row.Truss);
-        json.WriteString("part", Part);
-        json.WriteString("member", row.Member.Name);
+        json.WriteString("part", PartWords.Of(row.Part));
+        json.WriteString("member", row.Name);
         json.WriteString("vehicle", row.Vehicle.Name);
         json.WriteString("beside", row.Beside?.Vehicle.Name);
         json.WriteString("level", row.Level.Name);
-        json.WriteString("effect", "force");
-        json.WriteString("sense", Words.Of(row.Sense));
+        json.WriteString("effect", PartWords.Of(row.ActsAs));
+        json.WriteString("sense", RatingWording.SenseOf(row));
         json.WriteString("mode", RatingWording.Mode(row));
-        json.WriteString("place", row.Resistance?.Governing.Place);
+        json.WriteString("place", RatingWording.Place(row));
         json.WriteString("status", Words.Of(row.Status));
         json.WriteForce("capacity", row.Capacity);
         json.WriteForce("deadComponents", row.DeadComponents);
@@ -289,17 +287,22 @@ public static class RatingPage
             json.WriteForce("besideFactored", beside.Factored);
         }
 
-        if (row.Effect is { } effect && effect.Parts is not [{ Part: LivePart.Axles }])
+        if (row is not MemberRow member)
+        {
+            return;
+        }
+
+        if (member.Effect is { } effect && effect.Parts is not [{ Part: LivePart.Axles }])
         {
             LivePartJson.Write(json, effect);
         }
 
-        if (row.CappedBy is not null)
+        if (member.CappedBy is not null)
         {
-            json.WriteString("cappedBy", row.CappedBy);
+            json.WriteString("cappedBy", member.CappedBy);
         }
 
-        if (row.SlackAtFactor is { } slack)
+        if (member.SlackAtFactor is { } slack)
         {
             json.WriteNames("slackAtFactor", slack.Select(m => truss.Members[m].Name));
         }
@@ -315,12 +318,12 @@ public static class RatingPage
 
         json.WriteStartObject(name);
         json.WriteString("truss", row.Truss);
-        json.WriteString("part", Part);
-        json.WriteString("member", row.Member.Name);
+        json.WriteString("part", PartWords.Of(row.Part));
+        json.WriteString("member", row.Name);
         json.WriteString("vehicle", row.Vehicle.Name);
         json.WriteString("beside", row.Beside?.Vehicle.Name);
         json.WriteString("level", row.Level.Name);
-        json.WriteString("sense", Words.Of(row.Sense));
+        json.WriteString("sense", RatingWording.SenseOf(row));
         json.WriteNumberOrNull("factor", row.Factor);
         json.WriteEndObject();
     }

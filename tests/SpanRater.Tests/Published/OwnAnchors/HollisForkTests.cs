@@ -79,7 +79,7 @@ public class HollisForkTests
     {
         Bridge bridge = hasWearingSurface ? Bridge : Bridge with { Cases = [.. Bridge.Cases.Where(c => c.Name != Bridge.WearingSurfaceCase)] };
 
-        RatingRow row = Row(bridge, "L1U1", Sense.Tension, "operating");
+        MemberRow row = Row(bridge, "L1U1", Sense.Tension, "operating");
 
         Assert.Equal(factor, row.Factor!.Value, 0.0005);
         Assert.Equal((29.86 - (hasWearingSurface ? 7.68 : 5.12)) / (30.75 * 0.625 * 1.30), row.Factor.Value, 1e-3);
@@ -89,7 +89,7 @@ public class HollisForkTests
     [Fact]
     public void Measure_TheHipVerticalUnderType3_NeedsBarsThickerThanAsBuilt()
     {
-        Assert.True(MemberRater.Rate(Bridge, RatingMethod.Find("ASR")!, [Type3]).TryGet(out BridgeRating? rating, out Refusal? refusal), $"{refusal}");
+        Assert.True(BridgeRater.Rate(Bridge, RatingMethod.Find("ASR")!, [Type3]).TryGet(out BridgeRating? rating, out Refusal? refusal), $"{refusal}");
 
         NeededDimension needed = MeasureFirst.Of(rating).Needed.Single(n => n.Row.Member.Name == "L1U1");
 
@@ -101,9 +101,9 @@ public class HollisForkTests
         Assert.False(needed.IsEnough);
     }
 
-    private static RatingRow Row(Bridge bridge, string member, Sense sense, string level)
+    private static MemberRow Row(Bridge bridge, string member, Sense sense, string level)
     {
-        Assert.True(MemberRater.Rate(bridge, RatingMethod.Find("ASR")!, [Type3]).TryGet(out BridgeRating? rating, out Refusal? refusal), $"{refusal}");
-        return rating.Rows.Single(r => r.Member.Name == member && r.Sense == sense && r.Level.Name == level);
+        Assert.True(BridgeRater.Rate(bridge, RatingMethod.Find("ASR")!, [Type3]).TryGet(out BridgeRating? rating, out Refusal? refusal), $"{refusal}");
+        return rating.MemberRows.Single(r => r.Member.Name == member && r.Sense == sense && r.Level.Name == level);
     }
 }

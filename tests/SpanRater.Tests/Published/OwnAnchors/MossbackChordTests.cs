@@ -25,7 +25,7 @@ public class MossbackChordTests
     {
         double moment = 2.4 * width * depth * depth / 6, byHand = 1.65 * net * (1 - (1.25 * OwnMoment / moment)) * 0.85;
 
-        RatingRow row = Row(member, "LRFR", "legal");
+        MemberRow row = Row(member, "LRFR", "legal");
 
         Assert.Equal(kips, byHand, 0.005);
         Assert.Equal(byHand, row.Capacity!.Value / Kip, 1e-6);
@@ -71,10 +71,10 @@ public class MossbackChordTests
         Assert.Contains("Governing: L1L2 in tension under Feed truck at legal level, rating factor 0.00: the dead load alone exceeds the capacity.", run.Output, StringComparison.Ordinal);
     }
 
-    private static RatingRow Row(string member, string method, string level)
+    private static MemberRow Row(string member, string method, string level)
     {
         LiveLoad[] vehicles = [SpanRater.Files.BridgeFolder.Read(Repository.Sample("mossback-lane"), []).Catalogue.Find("Feed truck")!];
-        Assert.True(MemberRater.Rate(Bridge, RatingMethod.Find(method)!, vehicles).TryGet(out BridgeRating? rating, out Refusal? refusal), $"{refusal}");
-        return rating.Rows.Single(r => r.Member.Name == member && r.Sense == Sense.Tension && r.Level.Name == level && r.Truss is null);
+        Assert.True(BridgeRater.Rate(Bridge, RatingMethod.Find(method)!, vehicles).TryGet(out BridgeRating? rating, out Refusal? refusal), $"{refusal}");
+        return rating.MemberRows.Single(r => r.Member.Name == member && r.Sense == Sense.Tension && r.Level.Name == level && r.Truss is null);
     }
 }

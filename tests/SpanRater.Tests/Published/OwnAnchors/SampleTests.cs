@@ -39,8 +39,8 @@ public class SampleTests
     {
         Bridge bridge = Read(sample);
         Catalogue catalogue = BridgeFolder.Read(Repository.Sample(sample), []).Catalogue;
-        Assert.True(MemberRater.Rate(bridge, bridge.Rating.Method!, [catalogue.Find(vehicle)!]).TryGet(out BridgeRating? rating, out _));
-        Assert.All(rating.Rows.Where(r => r.Live is not null), row => Assert.Equal(share, row.Share!.Value, 0.0005 * 1.20));
+        Assert.True(BridgeRater.Rate(bridge, bridge.Rating.Method!, [catalogue.Find(vehicle)!]).TryGet(out BridgeRating? rating, out _));
+        Assert.All(rating.MemberRows.Where(r => r.Live is not null), row => Assert.Equal(share, row.Share!.Value, 0.0005 * 1.20));
     }
 
     private static double ForceUnder(Bridge bridge, string name, string member)

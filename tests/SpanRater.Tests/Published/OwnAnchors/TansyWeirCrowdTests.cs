@@ -37,7 +37,7 @@ public class TansyWeirCrowdTests
 
     private static void Check(Crowd crowd, string member, Sense sense, double kilonewtons, double loadedLength, double pressure)
     {
-        RatingRow row = RowsOf(crowd).First(r => r.Member.Name == member && r.Sense == sense);
+        MemberRow row = RowsOf(crowd).First(r => r.Member.Name == member && r.Sense == sense);
         var part = Assert.IsType<LivePart.OfCrowd>(Assert.Single(row.Effect!.Parts).Part);
 
         Assert.Equal(kilonewtons, row.Live!.Value / 1000, 0.005 + 1e-9);
@@ -46,10 +46,10 @@ public class TansyWeirCrowdTests
         Assert.Equal(0, row.Impact);
     }
 
-    private static IReadOnlyList<RatingRow> RowsOf(Crowd crowd)
+    private static IReadOnlyList<MemberRow> RowsOf(Crowd crowd)
     {
         Bridge bridge = Reading.Bridge!;
-        Assert.True(MemberRater.Rate(bridge, bridge.Rating.Method!, [crowd]).TryGet(out BridgeRating? rating, out Refusal? refusal), $"{refusal}");
-        return rating.Rows;
+        Assert.True(BridgeRater.Rate(bridge, bridge.Rating.Method!, [crowd]).TryGet(out BridgeRating? rating, out Refusal? refusal), $"{refusal}");
+        return rating.MemberRows;
     }
 }

@@ -47,7 +47,7 @@ public class TansyWeirPonyTests
     [Fact]
     public void Rate_TheTopChord_RestsOnItsFrames()
     {
-        RatingRow row = Rate(Bridge).Rows.First(r => r is { Member.Name: "U2U3", Sense: Sense.Compression } && r.Resistance is not null);
+        MemberRow row = Rate(Bridge).MemberRows.First(r => r is { Member.Name: "U2U3", Sense: Sense.Compression } && r.Resistance is not null);
 
         BucklingAxis across = row.Resistance!.Governing.Axes!.OutOfPlane;
 
@@ -62,7 +62,7 @@ public class TansyWeirPonyTests
     [Fact]
     public void Rate_TheBottomChord_IsWeakerOnTheTrussThatWasSeen()
     {
-        RatingRow[] rows = [.. Rate(Bridge).Rows.Where(r => r is { Member.Name: "L2L3", Sense: Sense.Tension, Level.Name: "operating" } && r.Resistance is not null)];
+        MemberRow[] rows = [.. Rate(Bridge).MemberRows.Where(r => r is { Member.Name: "L2L3", Sense: Sense.Tension, Level.Name: "operating" } && r.Resistance is not null)];
 
         Assert.Equal(2, rows.Length);
         Assert.True(rows[0].Capacity < 0.9 * rows[1].Capacity);
@@ -72,7 +72,7 @@ public class TansyWeirPonyTests
     private static BridgeRating Rate(Bridge bridge)
     {
         LiveLoad[] vehicles = [SpanRater.Files.BridgeFolder.Read(Repository.Sample("tansy-weir"), []).Catalogue.Find("EN service vehicle")!];
-        Assert.True(MemberRater.Rate(bridge, bridge.Rating.Method!, vehicles).TryGet(out BridgeRating? rating, out Refusal? refusal), $"{refusal}");
+        Assert.True(BridgeRater.Rate(bridge, bridge.Rating.Method!, vehicles).TryGet(out BridgeRating? rating, out Refusal? refusal), $"{refusal}");
         return rating;
     }
 

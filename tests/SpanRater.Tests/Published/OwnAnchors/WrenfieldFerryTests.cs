@@ -77,12 +77,12 @@ public class WrenfieldFerryTests
     public void Rate_LegalVehicles_IsWithheldForEachWithTheEyebarsNamed()
     {
         Vehicle[] vehicles = [Type3, PublishedVehicles.Shipped("Type 3S2"), PublishedVehicles.Shipped("Type 3-3")];
-        Assert.True(MemberRater.Rate(Bridge, Bridge.Rating.Method!, vehicles).TryGet(out BridgeRating? rating, out Refusal? refused), $"{refused}");
+        Assert.True(BridgeRater.Rate(Bridge, Bridge.Rating.Method!, vehicles).TryGet(out BridgeRating? rating, out Refusal? refused), $"{refused}");
 
         Assert.Equal(vehicles, rating.Withheld.Select(w => w.Vehicle).Order(Comparer<LiveLoad>.Create((a, b) => Array.IndexOf(vehicles, a) - Array.IndexOf(vehicles, b))));
         Assert.All(rating.Withheld, w => Assert.Equal("U2L3", w.Reason.Member));
         Assert.All(rating.Withheld, w => Assert.InRange(w.Reason.Factor, 0, 1));
         Assert.Null(rating.Governing);
-        Assert.DoesNotContain(rating.Rows, r => r.Status == RatingStatus.Rated);
+        Assert.DoesNotContain(rating.MemberRows, r => r.Status == RatingStatus.Rated);
     }
 }

@@ -139,7 +139,7 @@ internal static class RatingParameters
             bridge = bridge with { Truss = Truss.Create([.. bridge.Truss.Joints], [.. bridge.Truss.Members.Select(m => m with { IsTimber = true })]).Truss! };
         }
 
-        return KingPostBridge.Rate(bridge, "LRFR", KingPostBridge.OneAxle(vehicleClass)).Rows.First(r => r.MemberIndex == KingPostBridge.Hanger && r.Sense == Sense.Tension).Impact!.Value;
+        return KingPostBridge.Rate(bridge, "LRFR", KingPostBridge.OneAxle(vehicleClass)).MemberRows.First(r => r.MemberIndex == KingPostBridge.Hanger && r.Sense == Sense.Tension).Impact!.Value;
     }
 
     // On a deck longer than the method asks for; the king post has 120 ft.
@@ -148,7 +148,7 @@ internal static class RatingParameters
         Assert.True(span * Foot > Lrfr.SurfaceCountsAbove && Lrfr.SurfaceCountsAbove > (span - 0.2) * Foot);
         Bridge bridge = KingPostBridge.Of(40) with { Rating = new RatingSettings { Surface = surface } };
         bridge = bridge with { Truss = Truss.Create([.. bridge.Truss.Joints], [.. bridge.Truss.Members.Select(m => m with { Role = "bottom chord" })]).Truss! };
-        return KingPostBridge.Rate(bridge, "LRFR", KingPostBridge.OneAxle(VehicleClass.Legal)).Rows.First(r => r.MemberIndex == KingPostBridge.LowerChord && r.Sense == Sense.Tension).Impact!.Value;
+        return KingPostBridge.Rate(bridge, "LRFR", KingPostBridge.OneAxle(VehicleClass.Legal)).MemberRows.First(r => r.MemberIndex == KingPostBridge.LowerChord && r.Sense == Sense.Tension).Impact!.Value;
     }
 
     private static double Pressure(string crowd, double loadedFeet = 30)

@@ -26,7 +26,7 @@ public class ShippedUniformLoadTests
     public void HaLoading_OnAHanger_IsTheUniformLoadAndTheKnifeEdge()
     {
         LiveLoad loading = Shipped.Find("HA loading")!;
-        RatingRow row = KingPostBridge.HangerRow(KingPostBridge.Rate(KingPostBridge.Of(10), "LFR", loading), "operating");
+        MemberRow row = KingPostBridge.HangerRow(KingPostBridge.Rate(KingPostBridge.Of(10), "LFR", loading), "operating");
         const double Length = 120 * KingPostBridge.Foot;
 
         Assert.Equal((336 * Math.Pow(Length, -0.67) * Length / 2) + 120, row.Live!.Value / 1000, 1e-9);

@@ -29,7 +29,7 @@ internal static class MeasuredHanger
 
     /// <summary>The rating for one axle of 100 kN times a scale.</summary>
     public static BridgeRating Rated(double scale, IReadOnlyList<Observation> seen) =>
-        MemberRater.Rate(BridgeWith(seen), RatingMethod.Find("ASR")!, [new Vehicle("axle", VehicleClass.Legal, new AxleTrain([scale * 100_000], []), Vehicle.StandardGauge, "made up for the test")]).Value!;
+        BridgeRater.Rate(BridgeWith(seen), RatingMethod.Find("ASR")!, [new Vehicle("axle", VehicleClass.Legal, new AxleTrain([scale * 100_000], []), Vehicle.StandardGauge, "made up for the test")]).Value!;
 
     public static Bridge BridgeWith(IReadOnlyList<Observation> seen)
     {

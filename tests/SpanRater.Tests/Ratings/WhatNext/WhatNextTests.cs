@@ -105,15 +105,15 @@ public class WhatNextTests
         BridgeReading reading = BridgeFolder.Read(CommandLine.Repository.Sample("hollis-fork"), []);
         LiveLoad[] type3 = [reading.Catalogue.Find("Type 3")!];
         Bridge bridge = reading.Bridge!;
-        BridgeRating rating = MemberRater.Rate(bridge, bridge.Rating.Method!, type3).Value!;
-        RatingRow row = rating.Rows.First(r => r is { Member.Name: "U2L3", Level.Name: "operating", Sense: Sense.Tension });
+        BridgeRating rating = BridgeRater.Rate(bridge, bridge.Rating.Method!, type3).Value!;
+        MemberRow row = rating.MemberRows.First(r => r is { Member.Name: "U2L3", Level.Name: "operating", Sense: Sense.Tension });
 
         foreach (double times in (double[])[0.7, 0.9, 1.1])
         {
             GivenCapacities[] given = [.. bridge.Truss.Members.Select((_, m) => m != row.MemberIndex ? GivenCapacities.None
                 : new GivenCapacities(new Dictionary<GivenCapacity, double> { [GivenCapacity.OperatingTension] = times * row.Capacity!.Value }))];
-            BridgeRating other = MemberRater.Rate(bridge with { Capacities = given }, bridge.Rating.Method!, type3).Value!;
-            Assert.Equal(other.Rows.First(r => r is { Member.Name: "U2L3", Level.Name: "operating", Sense: Sense.Tension }).Factor!.Value, row.FactorWith(times * row.Capacity!.Value)!.Value, Tolerance);
+            BridgeRating other = BridgeRater.Rate(bridge with { Capacities = given }, bridge.Rating.Method!, type3).Value!;
+            Assert.Equal(other.MemberRows.First(r => r is { Member.Name: "U2L3", Level.Name: "operating", Sense: Sense.Tension }).Factor!.Value, row.FactorWith(times * row.Capacity!.Value)!.Value, Tolerance);
         }
     }
 }

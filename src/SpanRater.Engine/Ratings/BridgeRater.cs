@@ -1,0 +1,42 @@
+namespace SpanRater;
+
+/// <summary>
+/// Rates a bridge: its truss members, floor and connections under the same vehicles, by <c>RF = (C − gDC DC − gDW DW) / (gLL L (1 + IM))</c>.
+/// Source: AASHTO Manual for Bridge Evaluation, 3rd ed. (2018), 6A.4.2.1 and 6B.4.1, from memory.
+/// </summary>
+public static class BridgeRater
+{
+    /// <summary>Rates every part for every vehicle and level.</summary>
+    /// <param name="bridge">The bridge; it must have the dead load case DC.</param>
+    /// <param name="method">The method.</param>
+    /// <param name="vehicles">The vehicles, loadings and crowds.</param>
+    /// <exception cref="ArgumentException">The bridge has no case DC.</exception>
+    public static Outcome<BridgeRating> Rate(Bridge bridge, RatingMethod method, IReadOnlyList<LiveLoad> vehicles)
+    {
+        ArgumentNullException.ThrowIfNull(bridge);
+        ArgumentNullException.ThrowIfNull(method);
+        ArgumentNullException.ThrowIfNull(vehicles);
+        if (bridge.FindCase(Bridge.ComponentsCase) is null)
+        {
+            throw new ArgumentException($"A bridge is rated with its dead load, case {Bridge.ComponentsCase}; it has none.", nameof(bridge));
+        }
+
+        // One truss stands for both where their dead loads are alike.
+        var crossings = new List<TrussCrossing>();
+        foreach (Bridge ofTruss in bridge.RightCases is null ? [bridge] : (Bridge[])[bridge.OfTruss(0), bridge.OfTruss(1)])
+        {
+            if (!TrussCrossing.Of(ofTruss).TryGet(out TrussCrossing? crossing, out Refusal? refusal))
+            {
+                return refusal;
+            }
+
+            crossings.Add(crossing);
+        }
+
+        var stamps = new RatingStamps(bridge, method);
+        stamps.AddForBridge(vehicles, crossings.TrueForAll(c => c.WearingSurface is not null));
+        IReadOnlyList<MemberRow> members = MemberRater.Rows(bridge, method, vehicles, [.. crossings], stamps);
+        stamps.AddForCapacities(members);
+        return new BridgeRating(bridge, method, [.. members], stamps.All, crossings);
+    }
+}

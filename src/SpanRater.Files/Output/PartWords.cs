@@ -1,0 +1,46 @@
+namespace SpanRater.Files;
+
+/// <summary>The trade's words for parts of a bridge, the effects on them and the ways in which they fail.</summary>
+public static class PartWords
+{
+    /// <summary>The kind of part.</summary>
+    /// <param name="kind">The kind.</param>
+    public static string Of(PartKind kind) => kind switch
+    {
+        PartKind.TrussMember => "truss member",
+        PartKind.Deck => "deck",
+        PartKind.Stringer => "stringer",
+        PartKind.Floorbeam => "floorbeam",
+        PartKind.Hanger => "floorbeam hanger",
+        PartKind.Pin => "pin",
+        PartKind.EyebarHead => "eyebar head",
+        PartKind.PinPlate => "pin plate",
+        PartKind.Rivets => "rivets",
+        PartKind.Bolts => "bolts",
+        PartKind.Gusset => "gusset",
+        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Every kind of part has a word."),
+    };
+
+    /// <summary>The effect, as CSV and JSON have it.</summary>
+    /// <param name="effect">The effect.</param>
+    public static string Of(PartEffect effect) => effect switch
+    {
+        PartEffect.Force => "force",
+        PartEffect.Moment => "moment",
+        PartEffect.Shear => "shear",
+        PartEffect.Bearing => "bearing",
+        _ => throw new ArgumentOutOfRangeException(nameof(effect), effect, "Every effect has a word."),
+    };
+
+    /// <summary>The effect as one says what a part is rated in.</summary>
+    /// <param name="effect">The effect.</param>
+    public static string InWords(PartEffect effect) => effect == PartEffect.Moment ? "bending" : Of(effect);
+
+    /// <summary>The quantity that the effect is measured in.</summary>
+    /// <param name="effect">The effect.</param>
+    public static Quantity QuantityOf(PartEffect effect) => effect == PartEffect.Moment ? Quantity.Moment : Quantity.Force;
+
+    /// <summary>The mode that governs a resistance.</summary>
+    /// <param name="resistance">The resistance.</param>
+    public static string Mode(PartResistance resistance) => throw new ArgumentOutOfRangeException(nameof(resistance), resistance, "Every resistance has a word.");
+}
