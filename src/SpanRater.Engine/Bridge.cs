@@ -35,6 +35,9 @@ public sealed record Bridge(
     /// <summary>The same on the right truss where anything was seen on one truss alone; null where the trusses are alike.</summary>
     public IReadOnlyList<MemberMake?>? RightMakes { get; init; }
 
+    /// <summary>The floor; null where nothing is said of it.</summary>
+    public Floor? Floor { get; init; }
+
     /// <summary>What a member is made of on one truss; null where that is not given.</summary>
     /// <param name="truss">0 for the left truss, 1 for the right one.</param>
     /// <param name="member">Position of the member.</param>

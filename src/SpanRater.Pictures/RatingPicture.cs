@@ -15,7 +15,7 @@ public static class RatingPicture
         Truss truss = rating.Bridge.Truss;
         IReadOnlyList<MemberVerdict> verdicts = MemberVerdict.Of(rating);
         var sheet = new Sheet($"{rating.Bridge.Title}: {Governing(rating)}");
-        sheet.Paragraph("contents", $"Lowest rating factor of each truss member; {rating.Method.FullName} ({rating.Method.Name}).");
+        sheet.Paragraph("contents", $"Lowest rating factor of each truss member{(rating.PartRows.Count > 0 ? "; parts of the floor and connections stand among the bars" : "")}; {rating.Method.FullName} ({rating.Method.Name}).");
         sheet.Space(4);
         Legend(sheet);
         Elevation elevation = new ElevationDrawing
@@ -29,13 +29,18 @@ public static class RatingPicture
         sheet.Place(elevation.Drawing);
         Remarks.Key(sheet, elevation.Key);
         sheet.Space(12);
-        sheet.Paragraph("bars", "Members from the lowest factor", 17, Ink.Black);
-        int[] order = [.. Enumerable.Range(0, verdicts.Count).OrderBy(m => verdicts[m].Band >= RatingBand.NotRated ? verdicts[m].Band : 0).ThenBy(m => Math.Round(verdicts[m].Lowest?.Factor ?? 0, 9))];
-        (Drawing bars, Axis bottom) = FactorBars.Of([.. order.Select(m => verdicts[m])], [.. order.Select(m => truss.Members[m].Name)]);
+        IReadOnlyList<(string Name, MemberVerdict Verdict)> parts = MemberVerdict.OfParts(rating);
+        sheet.Paragraph("bars", parts.Count > 0 ? "Parts of the floor, connections and truss members from the lowest factor" : "Members from the lowest factor", 17, Ink.Black);
+        (string Name, MemberVerdict Verdict)[] shown =
+        [
+            .. verdicts.Select((v, m) => (truss.Members[m].Name, v)).Concat(parts)
+                .OrderBy(s => s.Item2.Band >= RatingBand.NotRated ? s.Item2.Band : 0).ThenBy(s => Math.Round(s.Item2.Lowest?.Factor ?? 0, 9)),
+        ];
+        (Drawing bars, Axis bottom) = FactorBars.Of([.. shown.Select(s => s.Verdict)], [.. shown.Select(s => s.Name)]);
         sheet.Place(bars, bottom: bottom);
         Capped(sheet, rating.Bridge.Truss, verdicts);
         Incomplete(sheet, rating, verdicts);
-        sheet.Paragraph("scope", Words.TrussOnly, 15, Ink.Black);
+        sheet.Paragraph("scope", ScopeWording.Of(rating.Bridge), 15, Ink.Black);
         sheet.Paragraph("caution", Words.Caution, 15, Ink.Black);
         return sheet.ToPicture();
     }
@@ -48,7 +53,7 @@ public static class RatingPicture
         }
 
         string truss = row.Truss is null ? "" : $" of the {row.Truss} truss";
-        return $"{row.Name}{truss} governs, RF {Figures.Factor(row.Factor!.Value)} in {RatingWording.ActsIn(row)} ({RatingWording.Under(row)}, {row.Level.Name})";
+        return $"{(row is PartRow ? $"governed by {RatingWording.NameAt(row)}" : $"{row.Name}{truss} governs")}, RF {Figures.Factor(row.Factor!.Value)} in {RatingWording.ActsIn(row)} ({RatingWording.Under(row)}, {row.Level.Name})";
     }
 
     private static void Legend(Sheet sheet) => sheet.Legend(
@@ -61,11 +66,13 @@ public static class RatingPicture
     // A factor that a bar going slack holds down is not that of the member's own capacity.
     private static void Capped(Sheet sheet, Truss truss, IReadOnlyList<MemberVerdict> verdicts)
     {
-        foreach (IGrouping<string, int> capped in Enumerable.Range(0, verdicts.Count).Where(m => verdicts[m].Lowest?.CappedBy is not null).GroupBy(m => verdicts[m].Lowest!.CappedBy!))
+        foreach (IGrouping<string, int> capped in Enumerable.Range(0, verdicts.Count).Where(m => CappedBy(verdicts[m]) is not null).GroupBy(m => CappedBy(verdicts[m])!))
         {
             sheet.Paragraph("capped", $"Held down to where {capped.Key} goes slack, with nothing to take over: {string.Join(", ", capped.Select(m => truss.Members[m].Name))}.", 15, Ink.Black);
         }
     }
+
+    private static string? CappedBy(MemberVerdict verdict) => (verdict.Lowest as MemberRow)?.CappedBy;
 
     // A factor stands for what could be rated: whoever reads it must know what could not.
     private static void Incomplete(Sheet sheet, BridgeRating rating, IReadOnlyList<MemberVerdict> verdicts)

@@ -58,6 +58,17 @@ internal static class BridgeInput
         truss.FindMember(name)
         ?? throw new RefusedException($"{option} \"{name}\": members.csv has no such member.{NearestName.Question(FromEnds(truss, name) ?? name, truss.Members.Select(m => m.Name))}");
 
+    /// <summary>Names of the parts of the floor and of the connections.</summary>
+    public static IReadOnlyList<string> PartNames(Bridge bridge) => [.. bridge.Floor?.Parts.Select(p => p.Name) ?? []];
+
+    /// <summary>Name of a part given on the command line, which the bridge has.</summary>
+    public static string FindPart(Bridge bridge, string name) =>
+        PartNames(bridge) is { Count: 0 }
+            ? throw new RefusedException($"--part \"{name}\": the bridge gives no part; its floor stands in {BridgeFolder.FloorFile}.")
+            : PartNames(bridge).Contains(name)
+                ? name
+                : throw new RefusedException($"--part \"{name}\": the bridge has no such part.{NearestName.Question(name, PartNames(bridge))} Its parts are: {string.Join(", ", PartNames(bridge))}.");
+
     // U2L2 for L2U2, or ends run together where the member has a name of another kind.
     private static string? FromEnds(Truss truss, string typed) =>
         truss.Members.FirstOrDefault(m => ((string[])[m.From + m.To, m.To + m.From]).Contains(typed, StringComparer.OrdinalIgnoreCase))?.Name;

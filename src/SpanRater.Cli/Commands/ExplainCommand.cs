@@ -4,23 +4,24 @@ using SpanRater.Reports;
 
 namespace SpanRater.Cli.Commands;
 
-/// <summary><c>explain BRIDGE --member NAME --vehicle NAME</c>: opens the rating factors of one member under one vehicle.</summary>
+/// <summary><c>explain BRIDGE --member NAME | --part NAME --vehicle NAME</c>: opens the rating factors of one member or part under one vehicle.</summary>
 internal static class ExplainCommand
 {
     public static Command Make(Surroundings surroundings)
     {
-        var command = new BridgeCommand(surroundings, "explain", "Open the rating factors of one member under one vehicle down to what was given. " + Words.Caution, draws: false, showsEveryTruss: true);
-        Option<string?> member = command.MemberOption("The member.");
-        member.Required = true;
+        var command = new BridgeCommand(surroundings, "explain", "Open the rating factors of one member or part under one vehicle down to what was given. " + Words.Caution, draws: false, showsEveryTruss: true);
+        Option<string?> member = command.MemberOption("The truss member. This, or --part.");
+        var part = new Option<string?>("--part") { Description = "The part of the floor, or the connection, by its name in floor.csv or connections.csv.", HelpName = "NAME" };
+        part.CompletionSources.Add(context => NamesToComplete.Parts(context.ParseResult.GetValue(command.Bridge)));
         var vehicle = new Option<string>("--vehicle") { Description = "The vehicle, by its name in a catalogue.", HelpName = "NAME", Required = true };
         vehicle.CompletionSources.Add(context => NamesToComplete.Vehicles(context.ParseResult.GetValue(command.Bridge)));
         var sense = new Option<string?>("--sense") { Description = "Only tension or only compression. Unset: both.", HelpName = "tension|compression" };
         sense.AcceptOnlyFromAmong("tension", "compression");
-        return command.With([member, vehicle, sense], pageTellsWarnings: false, (parsed, reading, units, answer) =>
+        return command.With([member, part, vehicle, sense], pageTellsWarnings: false, (parsed, reading, units, answer) =>
         {
             Bridge bridge = reading.Bridge!;
             RatingMethod method = RateCommand.MethodOf(reading);
-            int index = BridgeInput.FindMember(bridge.Truss, parsed.GetRequiredValue(member)!);
+            (int? index, string? name) = Asked(bridge, parsed.GetValue(member), parsed.GetValue(part));
             LiveLoad load = BridgeInput.Find(reading.Catalogue, parsed.GetRequiredValue(vehicle), "--vehicle");
             Sense? only = parsed.GetValue(sense) switch
             {
@@ -30,10 +31,29 @@ internal static class ExplainCommand
             };
             return answer.Deliver(
                 BridgeRater.Rate(bridge, method, [load, .. NeighboursOf(load, reading)]).TryGet(out BridgeRating? rating, out Refusal? refusal)
-                    ? RatingExplanation.Of(rating, index, load, only, units)
+                    ? index is { } at ? RatingExplanation.Of(rating, at, load, only, units) : PartExplanation.Of(rating, name!, load, units)
                     : RatingPage.Refused(bridge, method, refusal),
                 units);
         });
+    }
+
+    private static (int? Member, string? Part) Asked(Bridge bridge, string? member, string? part)
+    {
+        if (member is null == part is null)
+        {
+            throw new RefusedException(member is null
+                ? "name what is to be explained: --member NAME for a truss member, --part NAME for a part of the floor or a connection."
+                : "--member and --part are both given: name one of the two.");
+        }
+
+        if (part is not null)
+        {
+            return (null, BridgeInput.FindPart(bridge, part));
+        }
+
+        return bridge.Truss.FindMember(member!) is null && BridgeInput.PartNames(bridge).Contains(member!)
+            ? throw new RefusedException($"\"{member}\" is no truss member, but a part: write --part \"{member}\".")
+            : (BridgeInput.FindMember(bridge.Truss, member!), null);
     }
 
     // An emergency vehicle may have any of the legal vehicles asked for in the next lane.

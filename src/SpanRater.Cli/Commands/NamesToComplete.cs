@@ -24,6 +24,8 @@ internal static class NamesToComplete
 
     public static IEnumerable<string> Members(string? folder) => Read(folder)?.Truss.Members.Select(m => m.Name) ?? [];
 
+    public static IEnumerable<string> Parts(string? folder) => Read(folder) is { } bridge ? BridgeInput.PartNames(bridge) : [];
+
     public static IEnumerable<string> Joints(string? folder) => Read(folder)?.Truss.Joints.Select(j => j.Name) ?? [];
 
     public static IEnumerable<string> Cases(string? folder) => Read(folder)?.Cases.Select(c => c.Name) ?? [];

@@ -20,7 +20,7 @@ public static class LeverRule
     public const double ReducedWheelToKerb = 1 * Foot;
 
     /// <summary>Lengths closer than this are equal [m]: feet converted to metres and back must not lose a lane.</summary>
-    private const double SameLength = 1e-9;
+    internal const double SameLength = 1e-9;
 
     /// <summary>Lanes that fit a roadway: one under 18 ft, two from 18 to 24 ft, above that whole 12 ft lanes.</summary>
     /// <param name="roadway">Clear width between kerbs [m].</param>
@@ -169,7 +169,7 @@ public static class LeverRule
     }
 
     // Distance of a truss's own kerb from it, toward the other truss [m].
-    private static double KerbFrom(Deck deck, int truss) =>
+    internal static double KerbFrom(Deck deck, int truss) =>
         ((deck.TrussSpacing!.Value - deck.Roadway!.Value) / 2) + (truss == 0 ? deck.RoadwayOffset : -deck.RoadwayOffset);
 
     private static List<LateralShare> Abreast(Deck deck, double roadway, double gauge, int lanes, Func<int, double> presence, double kerb, double spacing)
@@ -197,10 +197,10 @@ public static class LeverRule
     }
 
     // Half of what is free where vehicles are held to the middle; else the distance given, else 1 ft. Null where they do not fit.
-    private static double? WheelToKerbFor(Deck deck, double roadway, double gauge, int vehicles) =>
+    internal static double? WheelToKerbFor(Deck deck, double roadway, double gauge, int vehicles) =>
         WheelToKerbIn(deck, roadway - (vehicles * gauge) - ((vehicles - 1) * BetweenVehicles));
 
-    private static double? WheelToKerbIn(Deck deck, double between)
+    internal static double? WheelToKerbIn(Deck deck, double between)
     {
         double free = between + SameLength;
         return deck.VehiclesHeldToMiddle ? free >= 2 * Math.Min(deck.WheelToKerb, ReducedWheelToKerb) ? between / 2 : null

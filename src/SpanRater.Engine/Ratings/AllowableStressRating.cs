@@ -32,6 +32,7 @@ internal sealed class AllowableStressRating : RatingMethod
             Tension = TensionRule.Allowable(allowable),
             Combined = CombinedRule.Allowable(allowable),
             Column = strength => ColumnCurve.Allowable(strength, allowable),
+            Beam = BeamRule.Allowable(allowable),
             Timber = (timber, width, depth) => TimberDesign.Allowable(timber, width, depth, allowable),
             OwnWeightFactor = DeadFactors.Components,
         };

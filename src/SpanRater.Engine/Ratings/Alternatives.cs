@@ -74,8 +74,8 @@ public sealed class Alternatives
     /// <summary>The bridge with one change, or with several.</summary>
     /// <param name="bridge">The bridge.</param>
     /// <param name="changes">The changes.</param>
-    /// <param name="repaired">Position of the member that <see cref="AlternativeKind.AsBuilt"/> repairs; asked for by that change alone.</param>
-    public static Bridge Changed(Bridge bridge, IEnumerable<AlternativeKind> changes, int? repaired = null)
+    /// <param name="repaired">A row of what <see cref="AlternativeKind.AsBuilt"/> repairs, a member or a part of the floor; asked for by that change alone.</param>
+    public static Bridge Changed(Bridge bridge, IEnumerable<AlternativeKind> changes, RatingRow? repaired = null)
     {
         ArgumentNullException.ThrowIfNull(bridge);
         ArgumentNullException.ThrowIfNull(changes);
@@ -84,8 +84,9 @@ public sealed class Alternatives
             AlternativeKind.OneLane => b with { Deck = b.Deck with { MostLanes = 1 } },
             AlternativeKind.HeldToMiddle => b with { Deck = b.Deck with { VehiclesHeldToMiddle = true } },
             AlternativeKind.CrawlSpeed => b with { Rating = b.Rating with { Impact = null, CrawlSpeed = "what if" } },
-            AlternativeKind.OverlayOff => b with { Cases = WithoutSurface(b.Cases)!, RightCases = WithoutSurface(b.RightCases) },
-            AlternativeKind.AsBuilt when repaired is { } member => b with { Makes = Repaired(b.Makes, member)!, RightMakes = Repaired(b.RightMakes, member) },
+            AlternativeKind.OverlayOff => b with { Cases = WithoutSurface(b.Cases)!, RightCases = WithoutSurface(b.RightCases), Floor = b.Floor is { } floor ? floor with { WearingSurface = 0 } : null },
+            AlternativeKind.AsBuilt when repaired is MemberRow row => b with { Makes = Repaired(b.Makes, row.MemberIndex)!, RightMakes = Repaired(b.RightMakes, row.MemberIndex) },
+            AlternativeKind.AsBuilt when repaired is PartRow row && FloorPartOf(b, row) is not null => b with { Floor = Repaired(b.Floor!, row) },
             _ => throw new ArgumentOutOfRangeException(nameof(changes), change, "One change at a time, and of a repair the member."),
         });
     }
@@ -96,12 +97,22 @@ public sealed class Alternatives
     private static IReadOnlyList<MemberMake?>? Repaired(IReadOnlyList<MemberMake?>? makes, int member) =>
         makes is null ? null : [.. makes.Select((make, m) => m == member ? make?.AsBuilt : make)];
 
+    private static Floor Repaired(Floor floor, PartRow row) => floor with { Parts = [.. floor.Parts.Select(p => p.Name == row.Name ? p.AsBuilt : p)] };
+
+    private static FloorPart? FloorPartOf(Bridge bridge, PartRow row) => bridge.Floor?.Parts.FirstOrDefault(p => p.Kind == row.Kind && p.Name == row.Name);
+
     // Given capacities, and what was seen without loss, leave a repair nothing to give back.
-    private bool TakesAway(RatingRow row) =>
-        row is MemberRow { Resistance: { } found } member
-        && Present.Rating.Method.StrengthsAt(row.Level) is { } rules
-        && MemberCapacity.Of(found.Make.AsBuilt, member.Sense, rules, Present.Rating.Bridge.Rating.Condition).Resistance is { } sound
-        && sound.Value > found.Value * (1 + 1e-9);
+    private bool TakesAway(RatingRow row)
+    {
+        BridgeRating rating = Present.Rating;
+        Condition? condition = rating.Bridge.Rating.Condition;
+        return row.Capacity is { } found && rating.Method.StrengthsAt(row.Level) is { } rules && (row switch
+        {
+            MemberRow { Resistance: { } member } of => MemberCapacity.Of(member.Make.AsBuilt, of.Sense, rules, condition).Resistance?.Value,
+            PartRow of when FloorPartOf(rating.Bridge, of) is { } part => FloorCapacity.Of(part.AsBuilt, of.ActsAs, rating.Method, of.Level, condition).Resistance?.Value,
+            _ => null,
+        }) > found * (1 + 1e-9);
+    }
 
     private NotOfferedReason? WhyNot(AlternativeKind kind)
     {
@@ -127,8 +138,8 @@ public sealed class Alternatives
 
     private Alternative With(AlternativeKind kind, IReadOnlyList<AlternativeKind> parts)
     {
-        int? repaired = parts.Contains(AlternativeKind.AsBuilt) ? ((MemberRow)Lowest!).MemberIndex : null;
-        var alternative = new Alternative { Kind = kind, Parts = parts, Repaired = repaired is null ? null : Lowest!.Name };
+        RatingRow? repaired = parts.Contains(AlternativeKind.AsBuilt) ? Lowest : null;
+        var alternative = new Alternative { Kind = kind, Parts = parts, Repaired = repaired?.Name };
         if (!BridgeRater.Rate(Changed(Present.Rating.Bridge, parts, repaired), Present.Rating.Method, vehicles).TryGet(out BridgeRating? rating, out Refusal? refusal))
         {
             return alternative with { Refusal = refusal };

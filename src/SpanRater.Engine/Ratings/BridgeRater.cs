@@ -37,6 +37,12 @@ public static class BridgeRater
         stamps.AddForBridge(vehicles, crossings.TrueForAll(c => c.WearingSurface is not null));
         IReadOnlyList<MemberRow> members = MemberRater.Rows(bridge, method, vehicles, [.. crossings], stamps);
         stamps.AddForCapacities(members);
-        return new BridgeRating(bridge, method, [.. members], stamps.All, crossings);
+        IReadOnlyList<PartRow> floor = FloorRater.Rows(bridge, method, vehicles);
+        foreach (Stamp stamp in PartStamps.Of(bridge, method, floor))
+        {
+            stamps.Add(stamp);
+        }
+
+        return new BridgeRating(bridge, method, [.. members, .. floor], stamps.All, crossings);
     }
 }

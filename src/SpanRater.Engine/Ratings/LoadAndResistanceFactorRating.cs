@@ -23,6 +23,8 @@ internal sealed class LoadAndResistanceFactorRating : RatingMethod
     // Manual for Bridge Evaluation, 3rd ed. (2018), App. D6A: spans over 200 ft, from memory.
     public override double? LaneTypeLegalLoadAbove => 200 * 0.3048;
 
+    public override DistributionTable Distribution => DistributionTable.Lanes;
+
     public override PostingRule LegalPosting => PostingRule.ReducedLegal;
 
     protected override IReadOnlyList<double> PresenceFactors { get; } = [1.20, 1.00, 0.85, 0.65];
@@ -74,6 +76,7 @@ internal sealed class LoadAndResistanceFactorRating : RatingMethod
             Combined = CombinedRule.LoadAndResistance,
             Column = _ => ColumnCurve.LoadAndResistance,
             Timber = (timber, width, depth) => TimberDesign.LoadAndResistance(timber, width, depth, isPermit: level.Name == "permit"),
+            Beam = BeamRule.LoadAndResistance,
             HasMemberFactors = true,
             OwnWeightFactor = DeadFactors.Components,
         };

@@ -26,6 +26,7 @@ internal sealed class LoadFactorRating : RatingMethod
         Tension = TensionRule.LoadFactor,
         Combined = CombinedRule.LoadFactor,
         Column = _ => ColumnCurve.LoadFactor,
+        Beam = BeamRule.LoadFactor,
         OwnWeightFactor = DeadFactors.Components,
     };
 

@@ -86,6 +86,9 @@ public abstract class RatingMethod
     /// <summary>Whether a posting rule belongs to the method.</summary>
     public virtual bool HasPosting => true;
 
+    /// <summary>The published table of what one stringer takes of a wheel.</summary>
+    public virtual DistributionTable Distribution => DistributionTable.WheelLines;
+
     /// <summary>How the safe load of a legal type follows from its factor.</summary>
     public virtual PostingRule LegalPosting => PostingRule.FactorTimesWeight;
 

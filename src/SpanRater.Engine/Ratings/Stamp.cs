@@ -100,6 +100,20 @@ public abstract record Stamp
     /// <param name="Worst">The most slender of them.</param>
     public sealed record TooSlender(string Members, SlendernessWarning Worst) : Stamp;
 
+    /// <summary>What the deck weighs on the parts of the floor.</summary>
+    /// <param name="Components">Weight per area of the deck [Pa].</param>
+    /// <param name="WearingSurface">Weight per area of the wearing surface [Pa].</param>
+    /// <param name="Edge">Weight per length of kerb and railing on each side [N/m]; null where none is given.</param>
+    /// <param name="Source">Where they are from.</param>
+    public sealed record FloorWeights(double Components, double WearingSurface, double? Edge, string Source) : Stamp;
+
+    /// <summary>How many stringers there are is not given, and their own weight on floorbeams is that of as many as fit.</summary>
+    /// <param name="Part">Name of the stringers.</param>
+    public sealed record StringersNotCounted(string Part) : Stamp;
+
+    /// <summary>The floor is rated with an emergency vehicle alone, though the roadway has room for another beside it.</summary>
+    public sealed record EmergencyAloneOnFloor() : Stamp;
+
     /// <summary>Posts and floorbeams alone hold the top joints of a pony truss sideways, and are not rated for it.</summary>
     public sealed record PonyFramesNotRated() : Stamp;
 

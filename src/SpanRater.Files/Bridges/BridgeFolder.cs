@@ -33,6 +33,9 @@ public static class BridgeFolder
     /// <summary>The table of what holds the parts of built-up sections together.</summary>
     public const string LacingFile = "lacing.csv";
 
+    /// <summary>The table of the parts of the floor.</summary>
+    public const string FloorFile = "floor.csv";
+
     /// <summary>The table of what was seen on the members.</summary>
     public const string FindingsFile = "findings.csv";
 
@@ -42,7 +45,7 @@ public static class BridgeFolder
     /// <summary>More crossings than these are told in one warning: a web of two systems has one in every panel.</summary>
     private const int MostCrossingsToldApart = 3;
 
-    private static readonly string[] KnownFiles = [BridgeFile, JointsFile, MembersFile, SectionsFile, LacingFile, MaterialsFile, FindingsFile, DeadFile, LoadsFile, VehiclesFile, LoadingsFile, FactorsFile];
+    private static readonly string[] KnownFiles = [BridgeFile, JointsFile, MembersFile, SectionsFile, LacingFile, MaterialsFile, FloorFile, FindingsFile, DeadFile, LoadsFile, VehiclesFile, LoadingsFile, FactorsFile];
 
     /// <summary>Reads everything in the folder and finds every fault in one go.</summary>
     /// <param name="folder">The folder.</param>
@@ -78,11 +81,14 @@ public static class BridgeFolder
         LacingTable? lacing = Exists(folder, LacingFile) ? ReadTable(folder, LacingFile, findings, (text, file, list) => LacingTable.Read(text, file, sections, list)) : null;
         members?.Complete(sections, materials);
         Truss? truss = joints is null || members is null ? null : TrussOf(joints, members, findings);
+        FloorTable? floor = Exists(folder, FloorFile)
+            ? ReadTable(folder, FloorFile, findings, (text, file, list) => FloorTable.Read(text, file, members?.Members.ConvertAll(m => m.Name), sections, materials, list))
+            : null;
         FindingsTable? seen = Exists(folder, FindingsFile)
-            ? ReadTable(folder, FindingsFile, findings, (text, file, list) => FindingsTable.Read(text, file, members?.Members.ConvertAll(m => m.Name), said?.Deck, said?.Built, SectionOf, list))
+            ? ReadTable(folder, FindingsFile, findings, (text, file, list) => FindingsTable.Read(text, file, members?.Members.ConvertAll(m => m.Name), [.. floor?.Names ?? []], said?.Deck, said?.Built, SectionOf, list))
             : null;
         MemberSection? SectionOf(string member) =>
-            members?.Members.FindIndex(m => m.Name == member) is { } at and >= 0 && members.Holds[at].Section is { } name ? sections?.Find(name) : null;
+            members?.Members.FindIndex(m => m.Name == member) is { } at and >= 0 && members.Holds[at].Section is { } name ? sections?.Find(name) : floor?.Find(member)?.Section;
 
         DeadTable? dead = Exists(folder, DeadFile) ? ReadTable(folder, DeadFile, findings, (text, file, list) => DeadTable.Read(text, file, joints, said?.Deck, list)) : null;
         LoadsTable? loads = Exists(folder, LoadsFile) ? ReadTable(folder, LoadsFile, findings, (text, file, list) => LoadsTable.Read(text, file, joints, list)) : null;
@@ -95,9 +101,15 @@ public static class BridgeFolder
 
         (IReadOnlyList<MemberMake?> Left, IReadOnlyList<MemberMake?>? Right) makes = truss is null || said is null ? ([], null)
             : new MemberMakes(members!, sections, lacing, materials, seen, said, findings).On(truss);
+        Floor? parts = floor is null || truss is null || said is null || truss.Stations.Count < 2 ? null : new FloorParts(floor, truss, said, seen, dead, deadLoads!.Cases, findings).Put();
+        if (floor is null && said?.Floor is { } settings)
+        {
+            findings.Warning(settings.Where, $"[floor] says what the floor bears, and there is no {FloorFile}: it has no effect.");
+        }
+
         Bridge? bridge = findings.HasErrors || truss is null || said is null
             ? null
-            : new Bridge(said.Name, said.Built, truss, said.Deck, said.Rating, deadLoads!.Cases, members!.Capacities) { RightCases = deadLoads.RightCases, DeadAccount = deadLoads.Account, Makes = makes.Left, RightMakes = makes.Right };
+            : new Bridge(said.Name, said.Built, truss, said.Deck, said.Rating, deadLoads!.Cases, members!.Capacities) { RightCases = deadLoads.RightCases, DeadAccount = deadLoads.Account, Makes = makes.Left, RightMakes = makes.Right, Floor = parts };
         return new BridgeReading(bridge, catalogue, joints?.Units ?? DisplayUnits.Si, findings, said?.MethodPlace ?? new Place(BridgeFile)) { Sections = sections, Seen = seen, Materials = materials };
     }
 

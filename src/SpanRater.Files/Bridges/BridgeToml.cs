@@ -13,6 +13,9 @@ internal sealed record BridgeToml(string Name, int? Built, Deck Deck, RatingSett
 {
     private static readonly string[] BareWords = ["", "yes", "true", "on", "1", "y", "no", "none", "false", "off", "0", "n", "not", "never"];
 
+    /// <summary>What the floor bears beside its own parts; null where that is not said.</summary>
+    public FloorSettings? Floor { get; init; }
+
     /// <summary>What holds the top chord of a pony truss; null for any other truss.</summary>
     public PonySettings? Pony { get; init; }
 
@@ -42,12 +45,13 @@ internal sealed record BridgeToml(string Name, int? Built, Deck Deck, RatingSett
         }
 
         DeadSettings dead = toml.Find("dead", findings) is { } deadSection ? DeadSettings.Read(deadSection, findings) : new DeadSettings(new Place(file));
-        foreach (TomlSection other in toml.Tables.Where(t => t.Name is not ("deck" or "rating" or "dead" or "pony")))
+        foreach (TomlSection other in toml.Tables.Where(t => t.Name is not ("deck" or "rating" or "dead" or "floor" or "pony")))
         {
-            findings.Error(other.Where, $"unknown table [{other.Name}].{NearestName.Question(other.Name, ["deck", "rating", "dead", "pony"])} The tables are [deck], [rating], [dead] and [pony].");
+            findings.Error(other.Where, $"unknown table [{other.Name}].{NearestName.Question(other.Name, ["deck", "rating", "dead", "floor", "pony"])} The tables are [deck], [rating], [dead], [floor] and [pony].");
         }
 
-        return name is null ? null : new BridgeToml(name, built, deck, rating, ratingSection?.PlaceOf("method") ?? new Place(file), dead) { Pony = toml.Find("pony", findings) is { } pony ? PonySettings.Read(pony, findings) : null };
+        FloorSettings? floor = toml.Find("floor", findings) is { } floorSection ? FloorSettings.Read(floorSection, findings) : null;
+        return name is null ? null : new BridgeToml(name, built, deck, rating, ratingSection?.PlaceOf("method") ?? new Place(file), dead) { Floor = floor, Pony = toml.Find("pony", findings) is { } pony ? PonySettings.Read(pony, findings) : null };
     }
 
     private static Deck ReadDeck(TomlSection section, FindingList findings)

@@ -31,9 +31,11 @@ internal sealed class FindingsTable
 
     private readonly List<(TableRow Row, string Member, int[] Trusses, Observation Seen)> rows = [];
     private readonly Dictionary<(string Member, int Truss), FoundSection> found = [];
+    private readonly IReadOnlyList<string> floorNames;
 
-    private FindingsTable()
+    private FindingsTable(IReadOnlyList<string> floor)
     {
+        floorNames = floor;
     }
 
     /// <summary>The members that something was seen on, in the order first named.</summary>
@@ -51,23 +53,24 @@ internal sealed class FindingsTable
     /// <param name="text">The text.</param>
     /// <param name="file">The file's name in findings.</param>
     /// <param name="members">Names of the members; null where they could not be read.</param>
+    /// <param name="floor">Names of the parts of the floor.</param>
     /// <param name="deck">The deck; null where it could not be read.</param>
     /// <param name="built">The year the bridge was built; null where it is not said.</param>
     /// <param name="sectionOf">The section of a member as built; null where it has none.</param>
     /// <param name="findings">Takes what is wrong.</param>
     public static FindingsTable? Read(
-        string text, string file, IReadOnlyList<string>? members, Deck? deck, int? built, Func<string, MemberSection?> sectionOf, FindingList findings)
+        string text, string file, IReadOnlyList<string>? members, IReadOnlyList<string> floor, Deck? deck, int? built, Func<string, MemberSection?> sectionOf, FindingList findings)
     {
         if (TableReader.Read(text, file, Columns, findings) is not { } table)
         {
             return null;
         }
 
-        var seen = new FindingsTable();
+        var seen = new FindingsTable(floor);
         foreach (TableRow row in table.Rows)
         {
-            string? member = MemberOf(row, members, findings);
-            int[]? trusses = TrussesOf(row, deck, findings);
+            string? member = MemberOf(row, members, floor, findings);
+            int[]? trusses = member is not null && floor.Contains(member) ? AcrossTrusses(row, findings) : TrussesOf(row, deck, findings);
             Observation? observation = FindingCells.ObservationOf(row, built, findings);
             if (member is not null && trusses is not null && observation is not null)
             {
@@ -84,19 +87,32 @@ internal sealed class FindingsTable
         return table.HasBrokenRows ? null : seen;
     }
 
-    private static string? MemberOf(TableRow row, IReadOnlyList<string>? members, FindingList findings)
+    private static string? MemberOf(TableRow row, IReadOnlyList<string>? members, IReadOnlyList<string> floor, FindingList findings)
     {
         if (row.Required("member") is not { } name)
         {
             return null;
         }
 
-        if (members?.Contains(name) != false)
+        if (members?.Contains(name) != false || floor.Contains(name))
         {
             return name;
         }
 
-        findings.Error(row["member"].Where, $"finding on member \"{name}\", which members.csv does not have.{NearestName.Question(name, members)}");
+        findings.Error(row["member"].Where, $"finding on member \"{name}\", which members.csv does not have{(floor.Count > 0 ? $", nor {BridgeFolder.FloorFile}" : "")}.{NearestName.Question(name, [.. members, .. floor])}");
+        return null;
+    }
+
+    // The floor belongs to no truss.
+    private static int[]? AcrossTrusses(TableRow row, FindingList findings)
+    {
+        TableCell cell = row["truss"];
+        if (cell.IsBlank || cell.Text == BothTrusses)
+        {
+            return [0, 1];
+        }
+
+        findings.Error(cell.Where, $"truss \"{cell.Text}\": a part of the floor belongs to no truss: clear the cell, and say under place where on the deck it is.");
         return null;
     }
 
@@ -151,7 +167,7 @@ internal sealed class FindingsTable
             {
                 foreach ((TableRow row, _, _, _) in rows.Where(r => r.Member == member && r.Seen.NeedsSection()))
                 {
-                    findings.Error(row["member"].Where, $"member \"{member}\" has no section that this could be taken off: name its section in members.csv, and write its parts in sections.csv.");
+                    findings.Error(row["member"].Where, $"{(floorNames.Contains(member) ? "part" : "member")} \"{member}\" has no section that this could be taken off: name its section in {(floorNames.Contains(member) ? BridgeFolder.FloorFile : BridgeFolder.MembersFile)}, and write its parts in sections.csv.");
                 }
 
                 continue;

@@ -21,6 +21,14 @@ public static class PartWords
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Every kind of part has a word."),
     };
 
+    /// <summary>Headings of the columns that name what is rated and what in: of truss members alone, or of parts.</summary>
+    /// <param name="rating">The rating.</param>
+    public static (string Name, string In) Headings(BridgeRating rating)
+    {
+        ArgumentNullException.ThrowIfNull(rating);
+        return rating.PartRows.Count > 0 ? ("part", "in") : ("member", "sense");
+    }
+
     /// <summary>The effect, as CSV and JSON have it.</summary>
     /// <param name="effect">The effect.</param>
     public static string Of(PartEffect effect) => effect switch
@@ -40,7 +48,25 @@ public static class PartWords
     /// <param name="effect">The effect.</param>
     public static Quantity QuantityOf(PartEffect effect) => effect == PartEffect.Moment ? Quantity.Moment : Quantity.Force;
 
+    /// <summary>How a beam fails.</summary>
+    /// <param name="mode">The mode.</param>
+    public static string Of(BeamMode mode) => mode switch
+    {
+        BeamMode.FirstYield => "first yield",
+        BeamMode.LateralBuckling => "sideways buckling",
+        BeamMode.WebShear => "web in shear",
+        BeamMode.TimberBending => "timber in bending",
+        BeamMode.TimberShear => "timber in shear",
+        BeamMode.AcrossGrain => "across the grain",
+        _ => throw new ArgumentOutOfRangeException(nameof(mode), mode, "Every mode has a word."),
+    };
+
     /// <summary>The mode that governs a resistance.</summary>
     /// <param name="resistance">The resistance.</param>
-    public static string Mode(PartResistance resistance) => throw new ArgumentOutOfRangeException(nameof(resistance), resistance, "Every resistance has a word.");
+    public static string Mode(PartResistance resistance) => resistance switch
+    {
+        HangerResistance hanger => ModeWords.Of(hanger.Bars.Governing),
+        BeamResistance beam => Of(beam.Governing.Strength.Mode),
+        _ => throw new ArgumentOutOfRangeException(nameof(resistance), resistance, "Every resistance has a word."),
+    };
 }

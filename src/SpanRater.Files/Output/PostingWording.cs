@@ -113,7 +113,7 @@ public static class PostingWording
         string[] unrated = [.. posting.Legal.Concat(posting.Emergency).SelectMany(r => r.Unrated).Select(r => $"{RatingWording.Member(r)} in {RatingWording.ActsIn(r)}").Distinct()];
         if (unrated.Length > 0)
         {
-            yield return $"Not every member that is loaded has a capacity: {string.Join(", ", unrated)}. Each load below is at most what the members that are rated allow; it may be less, and \"none\" does not mean that no posting is needed.";
+            yield return $"Not every {(posting.Rating.PartRows.Count > 0 ? "part" : "member")} that is loaded has a capacity: {string.Join(", ", unrated)}. Each load below is at most what the {(posting.Rating.PartRows.Count > 0 ? "parts" : "members")} that are rated allow; it may be less, and \"none\" does not mean that no posting is needed.";
         }
     }
 
@@ -133,7 +133,7 @@ public static class PostingWording
         return all.Verdict switch
         {
             PostingVerdict.NotNeeded when all.IsAtMost => $"No legal type asked for needs a posting by what is rated{level}; not all of it is.",
-            PostingVerdict.NotNeeded => $"No legal type asked for needs a posting by its truss members{level}.",
+            PostingVerdict.NotNeeded => $"No legal type asked for needs a posting by its {(posting.Rating.Bridge.Floor is null ? "truss members" : "truss members and what is rated of its floor")}{level}.",
             PostingVerdict.Posted => string.Create(
                 CultureInfo.InvariantCulture,
                 $"One limit for all legal types asked for{level}: {(all.IsAtMost ? "at most " : "")}{all.SetBy!.Tons} US ton{(all.SetBy.Tons == 1 ? "" : "s")}, set by {By(all.SetBy)}."),
@@ -168,12 +168,12 @@ public static class PostingWording
     private static string Closure(Posting posting) =>
         "URGENT: close the bridge until an engineer has reviewed it. "
         + (posting.DeadExceeds is { } dead
-            ? $"The dead load alone exceeds the capacity of {dead.Name} in {RatingWording.ActsIn(dead)}. Check the inputs first."
+            ? $"The dead load alone exceeds the capacity of {RatingWording.NameAt(dead)} in {RatingWording.ActsIn(dead)}. Check the inputs first."
             : $"The smallest safe load of the legal types is {Tons(posting.Smallest!.SafeLoad)} US tons, for {By(posting.Smallest)}: under 3 US tons.")
         + " A bridge that cannot carry 3 US tons is to be closed (23 CFR 650.313, from memory); any limit below shows the working, and is no leave to cross.";
 
     private static string By(PostingRow row) =>
-        $"{row.Vehicle.Name} ({row.Lowest!.Name} in {RatingWording.ActsIn(row.Lowest)}, rating factor {Factor(row.Lowest.Factor)}{(row.Lowest.Truss is null ? "" : $", {row.Lowest.Truss} truss")})";
+        $"{row.Vehicle.Name} ({RatingWording.NameAt(row.Lowest!)} in {RatingWording.ActsIn(row.Lowest!)}, rating factor {Factor(row.Lowest!.Factor)}{(row.Lowest!.Truss is null ? "" : $", {row.Lowest!.Truss} truss")})";
 
     private static string Cut(double value, int decimals)
     {

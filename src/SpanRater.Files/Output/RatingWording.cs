@@ -80,12 +80,20 @@ public static class RatingWording
         return row.InSense is { } sense ? Words.Of(sense) : null;
     }
 
+    /// <summary>The name of the member or part, and of the panel point or joint where a part is that stands for several alike.</summary>
+    /// <param name="row">The row.</param>
+    public static string NameAt(RatingRow row)
+    {
+        ArgumentNullException.ThrowIfNull(row);
+        return row is PartRow { At: { Length: > 0 } at } ? $"{row.Name} at {at}" : row.Name;
+    }
+
     /// <summary>The name of the member or part, with its truss where the trusses are told apart.</summary>
     /// <param name="row">The row.</param>
     public static string Member(RatingRow row)
     {
         ArgumentNullException.ThrowIfNull(row);
-        return row.Truss is null ? row.Name : $"{row.Name} ({row.Truss})";
+        return row.Truss is null ? NameAt(row) : $"{NameAt(row)} ({row.Truss})";
     }
 
     /// <summary>That the user's own partial factors hold none for a class, and where it would stand.</summary>
@@ -136,7 +144,7 @@ public static class RatingWording
         }
     }
 
-    private static string Effect(RatingRow row) => $"{row.Name} {RatingWording.ActsIn(row)}";
+    private static string Effect(RatingRow row) => $"{NameAt(row)} {ActsIn(row)}";
 
     /// <summary>What was assumed or replaced.</summary>
     /// <param name="stamp">The stamp.</param>
@@ -168,6 +176,9 @@ public static class RatingWording
         Stamp.ConditionNotGiven s => string.Create(CultureInfo.InvariantCulture, $"assumed: the condition is not given, so that the condition factor is that of a poor one, {s.Factor:0.00}: write condition under [rating] in bridge.toml"),
         Stamp.HeadsNotMeasured s => $"heads of eyebars are not measured, and the bodies alone are rated: {s.Members}",
         Stamp.TooSlender s => string.Create(CultureInfo.InvariantCulture, $"warning: more slender in {(s.Worst.Duty is MemberDuty.MainCompression or MemberDuty.SecondaryCompression ? "compression" : "tension")} than the standard allows: {s.Members}; up to {s.Worst.Slenderness:0.#}, and the limit is {s.Worst.Limit:0} ({ResistanceClauses.SlendernessLimits.CitationWithMark}); no strength is taken off for it"),
+        Stamp.FloorWeights s => $"on the floor: deck {Pressure(s.Components, units)}, wearing surface {Pressure(s.WearingSurface, units)}{(s.Edge is { } edge ? $", kerbs and railings {ResultTable.Figure(units.From(Quantity.LineLoad, edge), 3)} {units.Symbol(Quantity.LineLoad)} on each side" : "")} ({s.Source}); beams weigh their sections as built",
+        Stamp.StringersNotCounted s => $"assumed: as many of \"{s.Part}\" as fit the roadway weigh on floorbeams, since count is not given in {BridgeFolder.FloorFile}",
+        Stamp.EmergencyAloneOnFloor => "deck, stringers, floorbeams and hangers are rated with an emergency vehicle alone, though another may stand beside it",
         Stamp.PonyFramesNotRated => "pony truss: posts and floorbeams alone hold its top joints sideways; posts, end posts and their connections must also take the brace force of the chord, which is not rated here",
         Stamp.PackRust s => $"pack rust seen on {s.Member}{On(s.Truss)}{(s.Place.Length == 0 ? "" : $" at {s.Place}")}: no number follows from it, and what is behind it is not measured",
         Stamp.SlackPieces s => string.Create(CultureInfo.InvariantCulture, $"slack in {s.Member}{On(s.Truss)}: {s.Count} {(s.Count == 1 ? "piece is" : "pieces are")} counted as carrying nothing"),
@@ -200,6 +211,9 @@ public static class RatingWording
         ShareOutcome.WheelOutside s => $"no lateral share: a wheel line would stand {Length(s.FromFarTruss, units)} from one truss, and the trusses are {Length(s.TrussSpacing, units)} apart; check roadway and truss_spacing, or give truss_share",
         _ => throw new ArgumentOutOfRangeException(nameof(share), share, "Every outcome has a sentence."),
     };
+
+    private static string Pressure(double pressure, DisplayUnits units) =>
+        units.Name == "us" ? $"{ResultTable.Figure(pressure / Unit.Find("psf")!.Size, 1)} psf" : $"{ResultTable.Figure(pressure / 1000, 2)} kPa";
 
     private static string On(string? truss) => truss is null ? "" : $" ({truss} truss)";
 

@@ -11,6 +11,10 @@ public static class Words
     public const string TrussOnly =
         "Truss members only. Deck, stringers, floorbeams, hanger connections, pins, gussets and bearings are not rated here, and on old bridges they often govern.";
 
+    /// <summary>What a rating without connections leaves out.</summary>
+    public const string NoConnections =
+        "Pins, gussets, the ends of floorbeams and stringers, and bearings are not rated here, and on old bridges they may govern.";
+
     /// <summary>tension or compression.</summary>
     /// <param name="sense">The sense.</param>
     public static string Of(Sense sense) => sense == Sense.Tension ? "tension" : "compression";

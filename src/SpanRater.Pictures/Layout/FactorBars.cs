@@ -2,7 +2,7 @@ using SpanRater.Files;
 
 namespace SpanRater.Pictures;
 
-/// <summary>Draws each member's lowest rating factor as a bar, from the lowest, with a line at 1.</summary>
+/// <summary>Draws the lowest rating factor of each member and part as a bar, from the lowest, with a line at 1.</summary>
 internal static class FactorBars
 {
     private const double Line = 18;
@@ -58,7 +58,7 @@ internal static class FactorBars
 
         string truss = row.Truss is null ? "" : $", {row.Truss} truss";
         string dead = row.Status == RatingStatus.DeadExceeds ? "; dead load alone uses up the capacity" : "";
-        return $"{(row.Sense == Sense.Tension ? "tension" : "compression")}, {RatingWording.Under(row)}, {row.Level.Name}{truss}{dead}";
+        return $"{RatingWording.ActsIn(row)}, {RatingWording.Under(row)}, {row.Level.Name}{truss}{dead}";
     }
 
     private static IEnumerable<DrawingPart> BarOf(MemberVerdict verdict, string name, double middle, double most, View view)

@@ -1,3 +1,5 @@
+using SpanRater.Files;
+
 namespace SpanRater.Pictures;
 
 /// <summary>The bands into which a rating picture sorts members.</summary>
@@ -19,12 +21,12 @@ internal enum RatingBand
     NotLoaded,
 }
 
-/// <summary>What a rating picture says of one member.</summary>
+/// <summary>What a rating picture says of one member or part.</summary>
 /// <param name="Band">Its band.</param>
 /// <param name="Lowest">Its lowest row; null where none may govern.</param>
 /// <param name="AlsoNotRated">True when it has a factor, but other rows of it are not rated.</param>
 /// <param name="Withheld">True when it has no factor since a rod goes slack under a vehicle.</param>
-internal sealed record MemberVerdict(RatingBand Band, MemberRow? Lowest, bool AlsoNotRated, bool Withheld = false)
+internal sealed record MemberVerdict(RatingBand Band, RatingRow? Lowest, bool AlsoNotRated, bool Withheld = false)
 {
     /// <summary>What is written at the member.</summary>
     public string Words => Band switch
@@ -42,6 +44,14 @@ internal sealed record MemberVerdict(RatingBand Band, MemberRow? Lowest, bool Al
         return [.. Enumerable.Range(0, lowest.Count).Select(m => Of(rating, m, lowest[m]))];
     }
 
+    /// <summary>The verdicts on all parts of the floor and connections, with their names, the lowest first.</summary>
+    /// <param name="rating">The rating.</param>
+    public static IReadOnlyList<(string Name, MemberVerdict Verdict)> OfParts(BridgeRating rating) =>
+    [
+        .. rating.PartRows.GroupBy(r => (r.Part, r.Name)).Select(g =>
+            (RatingWording.NameAt(g.FirstOrDefault(rating.MayGovern) ?? g.First()), Of([.. g], g.FirstOrDefault(rating.MayGovern)))),
+    ];
+
     /// <summary>How a band is drawn; each differs in weight and dash, not in colour alone.</summary>
     /// <param name="band">The band.</param>
     public static LineStyle StyleOf(RatingBand band) => band switch
@@ -53,10 +63,10 @@ internal sealed record MemberVerdict(RatingBand Band, MemberRow? Lowest, bool Al
         _ => new(Ink.Grey, 1.8, Dash.DashDot),
     };
 
-    private static MemberVerdict Of(BridgeRating rating, int member, MemberRow? lowest)
-    {
-        MemberRow[] rows = [.. rating.MemberRows.Where(r => r.MemberIndex == member)];
+    private static MemberVerdict Of(BridgeRating rating, int member, MemberRow? lowest) => Of([.. rating.MemberRows.Where(r => r.MemberIndex == member)], lowest);
 
+    private static MemberVerdict Of(RatingRow[] rows, RatingRow? lowest)
+    {
         // A vehicle that is not rated at all says nothing about a member, unless no vehicle is.
         bool missing = rows.Any(r => r.Status is RatingStatus.NotRated or RatingStatus.Withheld && !r.IsAboutItsVehicle) || rows.All(r => r.IsAboutItsVehicle);
         return lowest?.Factor switch

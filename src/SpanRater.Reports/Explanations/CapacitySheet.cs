@@ -8,16 +8,23 @@ internal static class CapacitySheet
     /// <summary>The sheet of a row that has such a capacity, or what is missing for one; nothing where the capacity is given.</summary>
     public static IEnumerable<ResultBlock> Of(MemberRow row, DisplayUnits units) => row switch
     {
-        { Resistance: { } resistance } => Sheet(resistance, row, new SheetUnits(units)),
+        { Resistance: { } resistance } => Sheet(resistance, row.Member.Name, row.Sense, new SheetUnits(units)),
         { Lacking: { Count: > 0 } lacking } => [new ResultBlock.Items("Missing for a capacity from its section, and how to give it:", [.. lacking.Select(MissingDatumWording.Of)])],
         _ => [],
     };
 
-    private static IEnumerable<ResultBlock> Sheet(MemberResistance resistance, MemberRow row, SheetUnits sheet)
+    /// <summary>The sheet of bars that hang something.</summary>
+    public static IEnumerable<ResultBlock> OfBars(MemberResistance bars, string name, SheetUnits sheet) => Sheet(bars, name, Sense.Tension, sheet);
+
+    /// <summary>What a strength rests on, a line a clause.</summary>
+    public static IEnumerable<string> From(IEnumerable<Clause> clauses) =>
+        clauses.Distinct().Select(c => $"{c.Says}: {c.Values} ({(c.Mark == ClauseMark.Practice ? "common practice" : c.CitationWithMark)})");
+
+    private static IEnumerable<ResultBlock> Sheet(MemberResistance resistance, string name, Sense sense, SheetUnits sheet)
     {
         ModeAtCut governing = resistance.Governing;
-        yield return new ResultBlock.Heading($"Capacity of {row.Member.Name} in {Words.Of(row.Sense)}", 3);
-        if (row.Sense == Sense.Compression && resistance.Modes.Any(m => m.Axes is not null))
+        yield return new ResultBlock.Heading($"Capacity of {name} in {Words.Of(sense)}", 3);
+        if (sense == Sense.Compression && resistance.Modes.Any(m => m.Axes is not null))
         {
             yield return new ResultBlock.Paragraph("As a column, about both axes:");
             yield return new ResultBlock.Grid(ColumnTelling.Table(resistance, sheet));
@@ -36,7 +43,7 @@ internal static class CapacitySheet
                 yield return step;
             }
 
-            yield return new ResultBlock.Items("From:", [.. From(mode.Strength)]);
+            yield return new ResultBlock.Items("From:", [.. From(mode.Strength.Clauses.Concat(mode.Strength.Factors.Select(f => f.Clause)))]);
         }
 
         yield return new ResultBlock.Paragraph($"The least governs: {ModeWords.Of(governing)}{(governing.Place is { } worst ? $" at {worst}, the worst cut, counted as if it went all along" : "")}, {sheet.Force(governing.Strength.Value)}.");
@@ -69,15 +76,6 @@ internal static class CapacitySheet
         CombinedStrength strength => CombinedTelling.Of(strength, mode, make, sheet),
         _ => throw new ArgumentOutOfRangeException(nameof(mode), mode, "Every strength has its steps."),
     };
-
-    private static IEnumerable<string> From(MemberStrength strength)
-    {
-        Clause[] all = [.. strength.Clauses.Concat(strength.Factors.Select(f => f.Clause)).Distinct()];
-        foreach (Clause clause in all)
-        {
-            yield return $"{clause.Says}: {clause.Values} ({(clause.Mark == ClauseMark.Practice ? "common practice" : clause.CitationWithMark)})";
-        }
-    }
 
     private static ResultBlock.Equation Factors(MemberFactors factors, ModeAtCut governing, MemberResistance resistance, SheetUnits sheet)
     {

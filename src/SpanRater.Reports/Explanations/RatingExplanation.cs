@@ -47,12 +47,12 @@ public static class RatingExplanation
         blocks.Add(new ResultBlock.Heading("Where the factors are from"));
         blocks.Add(new ResultBlock.Paragraph($"{rating.Method.Source}."));
         blocks.Add(new ResultBlock.Items("Assumed, or done in place of what was asked:", [.. rating.Stamps.Select(s => RatingWording.Of(s, units))]));
-        blocks.Add(new ResultBlock.Paragraph(Words.TrussOnly, Strong: true));
+        blocks.Add(new ResultBlock.Paragraph(ScopeWording.Of(rating.Bridge), Strong: true));
         blocks.Add(new ResultBlock.Paragraph(Words.Caution, Strong: true));
         return new ResultPage(
             blocks,
             new ResultTable(Columns, [.. rows.SelectMany(r => Facts(r).Select(f => Row(r, f, units)))]),
-            [Words.TrussOnly, Words.Caution],
+            [ScopeWording.Of(rating.Bridge), Words.Caution],
             json => Write(json, rating, name, vehicle, rows),
             IsAnswer: rows.Any(r => r.Factor is not null));
     }
@@ -86,7 +86,7 @@ public static class RatingExplanation
         json.WriteString("bridge", rating.Bridge.Name);
         json.WriteString("method", rating.Method.Name);
         json.WriteString("caution", Words.Caution);
-        json.WriteString("scope", Words.TrussOnly);
+        json.WriteString("scope", ScopeWording.Of(rating.Bridge));
         json.WriteString("member", name);
         json.WriteString("vehicle", vehicle.Name);
         json.WriteString("source", rating.Method.Source);
@@ -101,7 +101,7 @@ public static class RatingExplanation
         foreach (MemberRow row in rows)
         {
             json.WriteStartObject();
-            RatingPage.WriteRowFields(json, row, rating.Bridge.Truss);
+            RatingJson.WriteRowFields(json, row, rating.Bridge.Truss);
             json.WriteNumber("factoredDead", (row.FactoredDead / 1000) + 0.0);
             json.WriteNumberOrNull("presence", row.Share?.Presence);
             json.WriteNumbers("wheels", row.Share?.Wheels ?? []);

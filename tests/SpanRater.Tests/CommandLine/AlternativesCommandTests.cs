@@ -18,7 +18,8 @@ public sealed class AlternativesCommandTests : IDisposable
     [InlineData("allTogether", (29.86 - 5.12) / (30.75 * 0.5))]
     public void Post_HollisForkWithAChange_RatesTheHipVerticalAgain(string change, double factor)
     {
-        using JsonDocument json = Json(Repository.Sample("hollis-fork"));
+        using BridgeOnDisk truss = BridgeOnDisk.TrussOfSample("hollis-fork");
+        using JsonDocument json = Json(truss.Folder);
         JsonElement alternative = json.RootElement.GetProperty("alternatives").EnumerateArray().Single(a => a.GetProperty("change").GetString() == change);
 
         JsonElement row = alternative.GetProperty("postings").EnumerateArray().Single(p => p.GetProperty("vehicle").GetString() == "Type 3");

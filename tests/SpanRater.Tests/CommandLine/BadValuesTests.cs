@@ -106,7 +106,7 @@ public sealed class BadValuesTests : IDisposable
     {
         bridge.Replace("joints.csv", "deck", "dek").Replace("bridge.toml", "roadway", "roadwy").Replace("bridge.toml", "Type 3", "Tipe 3").Write("load.csv", "x\n");
         Refused(
-            "load.csv: is not a file of a bridge folder. Did you mean \"loads.csv\"? Its tables are bridge.toml, joints.csv, members.csv, sections.csv, lacing.csv, materials.toml, findings.csv, dead.csv, loads.csv, vehicles.csv, vehicles.toml, factors.toml; notes go in .md or .txt files.",
+            "load.csv: is not a file of a bridge folder. Did you mean \"loads.csv\"? Its tables are bridge.toml, joints.csv, members.csv, sections.csv, lacing.csv, materials.toml, floor.csv, findings.csv, dead.csv, loads.csv, vehicles.csv, vehicles.toml, factors.toml; notes go in .md or .txt files.",
             "joints.csv:1:49: unknown column \"dek\". Did you mean \"deck\"? The columns are: joint, x, y, support, roller normal, deck, held sideways, note.",
             "bridge.toml:6:1: unknown key \"roadwy\". Did you mean \"roadway\"? The keys in [deck] are: truss_names, trusses, truss_spacing, roadway, roadway_offset, wheel_to_kerb, truss_share, truss_share_reason.",
             "bridge.toml:11:13: no catalogue has a vehicle \"Tipe 3\". Did you mean \"Type 3\"? List them with: spanrater vehicles.");
@@ -228,8 +228,8 @@ public sealed class BadValuesTests : IDisposable
     {
         bridge.Replace("bridge.toml", "adtt = 80", "confirmed = [\"emergncy factor\", \"DC\", \"Special hauling factor\"]");
         Refused(
-            "bridge.toml:10:14: confirmed: there is no value \"emergncy factor\" to confirm. Did you mean \"emergency factor\"? The values to confirm are: special hauling factor, emergency factor, allowable tension of wrought iron, allowable tension on the net section, LFR tension, eyebar heads, design values of timber, wet service of timber 2 to 4 in thick, wet service of timber 5 by 5 in and larger, size factor of timber 2 to 4 in thick, size factor along the grain, LRFR modulus for stability, operating level of timber.",
-            "bridge.toml:10:33: confirmed: there is no value \"DC\" to confirm. The values to confirm are: special hauling factor, emergency factor, allowable tension of wrought iron, allowable tension on the net section, LFR tension, eyebar heads, design values of timber, wet service of timber 2 to 4 in thick, wet service of timber 5 by 5 in and larger, size factor of timber 2 to 4 in thick, size factor along the grain, LRFR modulus for stability, operating level of timber.");
+            "bridge.toml:10:14: confirmed: there is no value \"emergncy factor\" to confirm. Did you mean \"emergency factor\"? The values to confirm are: special hauling factor, emergency factor, allowable tension of wrought iron, allowable tension on the net section, LFR tension, eyebar heads, design values of timber, wet service of timber 2 to 4 in thick, wet service of timber 5 by 5 in and larger, size factor of timber 2 to 4 in thick, size factor along the grain, LRFR modulus for stability, operating level of timber, lanes on stringers, spread on laminated decks.",
+            "bridge.toml:10:33: confirmed: there is no value \"DC\" to confirm. The values to confirm are: special hauling factor, emergency factor, allowable tension of wrought iron, allowable tension on the net section, LFR tension, eyebar heads, design values of timber, wet service of timber 2 to 4 in thick, wet service of timber 5 by 5 in and larger, size factor of timber 2 to 4 in thick, size factor along the grain, LRFR modulus for stability, operating level of timber, lanes on stringers, spread on laminated decks.");
     }
 
     [Fact]

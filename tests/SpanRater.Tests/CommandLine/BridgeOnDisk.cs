@@ -73,6 +73,20 @@ public sealed class BridgeOnDisk : IDisposable
         return copy;
     }
 
+    /// <summary>The truss of a sample alone, without its floor and connections.</summary>
+    public static BridgeOnDisk TrussOfSample(string sample)
+    {
+        BridgeOnDisk copy = OfSample(sample);
+        foreach (string file in (string[])["floor.csv", "connections.csv", "packing.csv"])
+        {
+            File.Delete(copy.PathOf(file));
+        }
+
+        string toml = File.ReadAllText(copy.PathOf("bridge.toml"));
+        int floor = toml.IndexOf("[floor]", StringComparison.Ordinal);
+        return floor < 0 ? copy : copy.Write("bridge.toml", toml[..floor]);
+    }
+
     public string PathOf(string file) => Path.Combine(Folder, file);
 
     public BridgeOnDisk Write(string file, string text)

@@ -16,7 +16,7 @@ public sealed class DeadCommandTests : IDisposable
         Assert.Contains("Dead load on one truss: DC 30.7 kip, 0.320 klf; DW 15.4 kip, 0.160 klf (of the take-off).", lines);
         Assert.Contains("Case DC: all of the take-off. Case DW: all of the take-off.", lines);
         Assert.Contains("deck planks DC 3 in × 14 ft × 50 pcf (timber) 0.175 16.80 8.40 taped; unit weight of timber: USDA Timber Bridges (1990), ch. 6", lines);
-        Assert.Contains("stringers DC 7 × 15 plf 0.105 10.08 5.04 taped, 7 in I-beams (invented)", lines);
+        Assert.Contains("stringers DC 7 × 31.5 plf 0.221 21.17 10.58 taped, 12 in I-beams (invented)", lines);
         Assert.Contains("asphalt DW 2 in × 13.333 ft × 144 pcf 0.320 30.72 15.36 probed at six points, 2 in between the wheel guards (invented)", lines);
         Assert.Contains("L1 bottom 5.12 2.56", lines);
         Assert.Contains("all 30.72 15.36", lines);

@@ -136,6 +136,22 @@ public sealed class MaterialsFileTests : IDisposable
 
     public static TheoryData<MissingDatum, string> Data() => new()
     {
+        { new MissingDatum.NoSection(), "No section. Name one of sections.csv under section in floor.csv" },
+        { new MissingDatum.DeckWeight(true, true), "What the deck weighs is missing. Write deck_dc and deck_dw under [floor] in bridge.toml, or the layers in dead.csv" },
+        { new MissingDatum.DeckWeight(false, true), "What the deck weighs is missing. Write deck_dw under [floor] in bridge.toml, or the layers in dead.csv" },
+        { new MissingDatum.DeckType(), "What the deck is decides how much of a wheel one stringer takes, and floor.csv has no row of kind deck. Write one with its type" },
+        { new MissingDatum.PlaceAcross(new ShareOutcome.NotGiven(true, true)), "Where wheels stand across the deck is not known. Write truss_spacing and roadway under [deck] in bridge.toml" },
+        { new MissingDatum.PlaceAcross(new ShareOutcome.NotTwoTrusses(3)), "Where wheels stand on a floorbeam between other than two trusses has no rule in the program" },
+        { new MissingDatum.PlaceAcross(new ShareOutcome.TooWide(2.4, 2)), "The vehicle does not stand between the kerbs and between the trusses, and only a given share carries it on the trusses. Check roadway, roadway_offset and truss_spacing" },
+        { new MissingDatum.BeamRule("LFR"), "LFR has no rule for beams in the program. Rate it by LRFR, LFR or ASR" },
+        { new MissingDatum.FlangeHeld(), "How far apart its compression flange is held is not known. Write unbraced in floor.csv, 0 where the deck or beams hold it all along" },
+        { new MissingDatum.LateralRule("box"), "Section \"box\" is not one I-shape, and the program has no rule for its sideways buckling. Write unbraced = 0 where its flange is held all along" },
+        { new MissingDatum.NoWeb("bar"), "Section \"bar\" has no upright web, and the program has no rule for its shear" },
+        { new MissingDatum.BearingLength(), "The length of its bearing is not known. Write bearing in floor.csv" },
+        { new MissingDatum.TooSlenderBeam(52.34), "The timber is too slender: RB is 52.3, and the rule ends at 50. Hold it closer" },
+        { new MissingDatum.DeckRule(), "The program has no rule for a deck of concrete or steel: it counts for what stringers take, and is not rated itself" },
+        { new MissingDatum.DeckSpan(), "What carries the deck is not given, and with it its span. Write a row of kind stringer, or span in the row of the deck" },
+        { new MissingDatum.TracksOnDeck(), "The program has no rule for tracks on planks" },
         { new MissingDatum.Yield(MaterialKind.Steel, 1897, PublishedStrength.Find(MaterialKind.Steel, 1897)), "No yield for 1897 steel. Write strength = \"by year\" to accept 26 ksi (before 1905), or a tested value, yield = \"…\" with its coupons and source" },
         { new MissingDatum.Yield(MaterialKind.Pin, 1897, PublishedStrength.Find(MaterialKind.Pin, 1897)), "No yield for 1897 pins. Write strength = \"by year\" to accept 25.5 ksi (before 1905), or a tested value, yield = \"…\" with its coupons and source" },
         { new MissingDatum.Yield(MaterialKind.Steel, null, null), "No yield for steel. Write yield = \"…\" with its source, and coupons where it was tested; or strength = \"by year\", with built = … in bridge.toml" },

@@ -16,14 +16,15 @@ public sealed class MethodsCommandTests : IDisposable
     [Fact]
     public void Methods_HollisFork_StandSideBySide()
     {
-        Run run = Run.Of("methods", Repository.Sample("hollis-fork"));
+        using BridgeOnDisk truss = BridgeOnDisk.TrussOfSample("hollis-fork");
+        Run run = Run.Of("methods", truss.Folder);
 
         Assert.Equal((0, ""), (run.Status, run.Error));
         string line = run.Output.Split('\n').First(l => l.StartsWith("Type 3 ", StringComparison.Ordinal));
         Assert.Equal(
             ["Type 3", "legal / operating", "0.492, L1U1 tension", "0.918, L1U1 tension", "0.887, L1U1 tension"],
             line.Split("  ", StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries));
-        using JsonDocument json = Json(Repository.Sample("hollis-fork"));
+        using JsonDocument json = Json(truss.Folder);
         double live = 30.75 * 0.625, yield = 26 * 2 * 0.875 * 0.875;
         Assert.Equal(((0.95 * 0.85 * yield) - (1.25 * 5.12) - (1.5 * 2.56)) / (1.45 * 1.2 * live * 1.33), Factor(json, "Type 3", "LRFR", "legal"), 0.0005);
         Assert.Equal((yield - (1.3 * 7.68)) / (1.3 * live * 1.3), Factor(json, "Type 3", "LFR", "operating"), 0.0005);

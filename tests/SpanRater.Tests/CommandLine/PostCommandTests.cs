@@ -164,7 +164,7 @@ public sealed class PostCommandTests : IDisposable
         string output = Run.Of("post", Path.Combine(Repository.Root, "samples", sample), "--format", format).Output;
 
         Assert.Contains(Words.Caution, output, StringComparison.Ordinal);
-        Assert.Contains(Words.TrussOnly, output, StringComparison.Ordinal);
+        Assert.Contains(ScopeWording.Of(BridgeFolder.Read(Path.Combine(Repository.Root, "samples", sample), []).Bridge!), output, StringComparison.Ordinal);
     }
 
     private static JsonDocument Json(string folder) => JsonDocument.Parse(Run.Of("post", folder, "--format", "json").Output);

@@ -71,7 +71,7 @@ public sealed class SampleFindingsTests
     private static double Number(string json) => JsonDocument.Parse(json).RootElement.GetDouble();
 
     private static string Swapped(string key, string[] names) =>
-        key.StartsWith(names[0] + "|", StringComparison.Ordinal) ? names[1] + key[names[0].Length..] : names[0] + key[names[1].Length..];
+        key.StartsWith('|') ? key : key.StartsWith(names[0] + "|", StringComparison.Ordinal) ? names[1] + key[names[0].Length..] : names[0] + key[names[1].Length..];
 
     // The factor, or null, of every row; of a withheld rating the capacity, which is found all the same.
     private static Dictionary<string, string> FactorsOf(string folder)
@@ -80,7 +80,7 @@ public sealed class SampleFindingsTests
         JsonElement[] rows = [.. json.RootElement.GetProperty("ratings").EnumerateArray()];
         string value = rows.Any(r => r.GetProperty("status").GetString() == "rated") ? "factor" : "capacity";
         return rows.ToDictionary(
-            r => string.Join('|', ((string[])["truss", "member", "sense", "vehicle", "beside", "level"]).Select(k => r.GetProperty(k).GetString())),
+            r => string.Join('|', ((string[])["truss", "member", "sense", "effect", "vehicle", "beside", "level"]).Select(k => r.GetProperty(k).GetString())),
             r => r.GetProperty(value).GetRawText());
     }
 

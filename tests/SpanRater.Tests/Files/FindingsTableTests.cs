@@ -104,7 +104,7 @@ public class FindingsTableTests
         SectionsTable sections = SectionsTable.Read(blocks.Single(b => b.StartsWith("section,part,shape", StringComparison.Ordinal)), "sections.csv", findings)!;
         Assert.Equal(["L1L2", "counter", "rod", "end post", "hanger", "sill"], sections.Sections.Select(s => s.Name));
         FindingsTable table = FindingsTable.Read(
-            blocks.Single(b => b.StartsWith("member,truss,place", StringComparison.Ordinal)), "findings.csv", ["L0U1", "L1L2", "sill"], TwoTrusses, 1908,
+            blocks.Single(b => b.StartsWith("member,truss,place", StringComparison.Ordinal)), "findings.csv", ["L0U1", "L1L2", "sill"], [], TwoTrusses, 1908,
             m => sections.Find(m == "L0U1" ? "end post" : m), findings)!;
         Assert.Empty(findings.All);
         Assert.Equal(2, Assert.Single(table.Find("L0U1", 0)!.Cuts).Observations.Count);
@@ -141,6 +141,6 @@ public class FindingsTableTests
         SectionsTable sections = SectionsTable.Read(Sections, "sections.csv", own)!;
         Assert.Empty(own.All);
         string filled = string.Join('\n', rows.Split('\n').Select(r => r.Length == 0 ? r : r + new string(',', Header.Count(c => c == ',') - r.Count(c => c == ','))));
-        return FindingsTable.Read(Header + "\n" + filled + "\n", "findings.csv", Members, deck, 1908, m => SectionNames.TryGetValue(m, out string? name) ? sections.Find(name) : null, findings);
+        return FindingsTable.Read(Header + "\n" + filled + "\n", "findings.csv", Members, [], deck, 1908, m => SectionNames.TryGetValue(m, out string? name) ? sections.Find(name) : null, findings);
     }
 }

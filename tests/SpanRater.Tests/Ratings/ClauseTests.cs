@@ -45,6 +45,8 @@ public class ClauseTests
                 "size factor along the grain",
                 "LRFR modulus for stability",
                 "operating level of timber",
+                "lanes on stringers",
+                "spread on laminated decks",
             ],
             Clauses.ToConfirm.Select(c => c.Name));
 

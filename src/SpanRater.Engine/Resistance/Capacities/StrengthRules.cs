@@ -18,6 +18,9 @@ public sealed record StrengthRules
     /// <summary>Stresses of a timber by its thickness and depth [m]; null where the method has no rule for timber.</summary>
     public Func<TimberMaterial, double, double, TimberDesign>? Timber { get; init; }
 
+    /// <summary>Metal beams; null where the method has no rule for them.</summary>
+    public BeamRule? Beam { get; init; }
+
     /// <summary>Whether condition and system factors are on the resistance.</summary>
     public bool HasMemberFactors { get; init; }
 

@@ -32,6 +32,52 @@ public abstract record MissingDatum
     /// <summary>The member has no material.</summary>
     public sealed record NoMaterial() : MissingDatum;
 
+    /// <summary>The part has no section.</summary>
+    public sealed record NoSection() : MissingDatum;
+
+    /// <summary>What the deck weighs is not known.</summary>
+    /// <param name="Components">True where the weight of the deck itself is missing.</param>
+    /// <param name="WearingSurface">True where that of the wearing surface is missing.</param>
+    public sealed record DeckWeight(bool Components, bool WearingSurface) : MissingDatum;
+
+    /// <summary>The kind of deck is not given, and with it what one stringer takes.</summary>
+    public sealed record DeckType() : MissingDatum;
+
+    /// <summary>Where wheels stand across the deck cannot be found.</summary>
+    /// <param name="Why">Why.</param>
+    public sealed record PlaceAcross(ShareOutcome Why) : MissingDatum;
+
+    /// <summary>The program has no rule for this kind of deck.</summary>
+    public sealed record DeckRule() : MissingDatum;
+
+    /// <summary>What carries the deck, and with it its span, is not given.</summary>
+    public sealed record DeckSpan() : MissingDatum;
+
+    /// <summary>The program has no rule for tracks on planks.</summary>
+    public sealed record TracksOnDeck() : MissingDatum;
+
+    /// <summary>The method has no rule for metal beams.</summary>
+    /// <param name="Method">Name of the method.</param>
+    public sealed record BeamRule(string Method) : MissingDatum;
+
+    /// <summary>How far apart the compression flange of a beam is held is not given.</summary>
+    public sealed record FlangeHeld() : MissingDatum;
+
+    /// <summary>A beam whose flange is held at points, of a section that the rules for sideways buckling do not fit.</summary>
+    /// <param name="Section">Name of the section.</param>
+    public sealed record LateralRule(string Section) : MissingDatum;
+
+    /// <summary>A beam of a section without an upright web.</summary>
+    /// <param name="Section">Name of the section.</param>
+    public sealed record NoWeb(string Section) : MissingDatum;
+
+    /// <summary>The length of a bearing is not given.</summary>
+    public sealed record BearingLength() : MissingDatum;
+
+    /// <summary>A timber beam more slender than its rule holds for.</summary>
+    /// <param name="Slenderness">RB [-].</param>
+    public sealed record TooSlenderBeam(double Slenderness) : MissingDatum;
+
     /// <summary>The holes of parts are not given, so that the net section is not known.</summary>
     /// <param name="Section">Name of the section.</param>
     /// <param name="Parts">Names of the parts.</param>

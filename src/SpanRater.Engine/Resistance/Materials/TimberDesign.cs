@@ -42,6 +42,15 @@ public sealed record TimberDesign
     /// <summary>Factors of the method on the moment that the timber carries.</summary>
     public IReadOnlyList<StrengthFactor> BendingFactors => Whole.Bending;
 
+    /// <summary>Factors of the method on the shear that the timber carries.</summary>
+    public IReadOnlyList<StrengthFactor> ShearFactors => Whole.Shear;
+
+    /// <summary>Factors of the method on the pressure across the grain.</summary>
+    public IReadOnlyList<StrengthFactor> AcrossFactors => Whole.Across;
+
+    /// <summary>Factors of the level on any strength.</summary>
+    public IReadOnlyList<StrengthFactor> LevelFactors => Whole.Level;
+
     /// <summary>Factors of the method on a strength as a whole, by what carries it: resistance factors by LRFR, 1.33 at operating level.</summary>
     internal Factored Whole { get; }
 
@@ -55,7 +64,7 @@ public sealed record TimberDesign
         ArgumentNullException.ThrowIfNull(material);
         StrengthFactor duration = new("CD", TimberFactors.Duration(material.Use.Duration), TimberClauses.Duration);
         IReadOnlyList<StrengthFactor> whole = level == AllowableLevel.Operating ? [new("operating level", TimberFactors.Operating, TimberClauses.OperatingTimber)] : [];
-        return Of(material, thickness, depth, (_, _) => [duration], [], [], new Factored([], [], [], whole));
+        return Of(material, thickness, depth, (_, _) => [duration], [], [], new Factored([], [], [], whole) { Shear = [], Across = [] });
     }
 
     /// <summary>Resistances by LRFR. Source: AASHTO LRFD 8.4.4 and 8.5.2.2, from memory; the modulus for stability by National Design Specification, App. N, from memory.</summary>
@@ -76,7 +85,7 @@ public sealed record TimberDesign
             (phi, isAcross) => [Format(isAcross ? TimberFactors.FormatAcross : TimberFactors.Format(phi)), time],
             [Format(TimberFactors.FormatAcross)],
             [new("KF", TimberFactors.ModulusFormat, TimberClauses.LrfrModulus), new("φs", TimberFactors.PhiModulus, TimberClauses.LrfrModulus)],
-            new Factored([Phi(TimberFactors.PhiTension)], [Phi(TimberFactors.PhiCompression)], [Phi(TimberFactors.PhiBending)], []));
+            new Factored([Phi(TimberFactors.PhiTension)], [Phi(TimberFactors.PhiCompression)], [Phi(TimberFactors.PhiBending)], []) { Shear = [Phi(TimberFactors.PhiShear)], Across = [Phi(TimberFactors.PhiCompression)] });
     }
 
     private static TimberDesign Of(
@@ -120,5 +129,10 @@ public sealed record TimberDesign
 
     /// <summary>Factors on a strength as a whole.</summary>
     internal sealed record Factored(
-        IReadOnlyList<StrengthFactor> Tension, IReadOnlyList<StrengthFactor> Compression, IReadOnlyList<StrengthFactor> Bending, IReadOnlyList<StrengthFactor> Level);
+        IReadOnlyList<StrengthFactor> Tension, IReadOnlyList<StrengthFactor> Compression, IReadOnlyList<StrengthFactor> Bending, IReadOnlyList<StrengthFactor> Level)
+    {
+        public required IReadOnlyList<StrengthFactor> Shear { get; init; }
+
+        public required IReadOnlyList<StrengthFactor> Across { get; init; }
+    }
 }

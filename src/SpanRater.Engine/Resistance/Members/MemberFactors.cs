@@ -18,6 +18,9 @@ public enum SystemKind
     /// <summary>A floorbeam over 12 ft from the next, with stringers that are not continuous.</summary>
     WideFloorbeam,
 
+    /// <summary>Any other beam of a floor.</summary>
+    OtherFloorPart,
+
     /// <summary>A stringer between floorbeams.</summary>
     Stringer,
 }
@@ -55,7 +58,7 @@ public sealed record MemberFactors(StrengthFactor Condition, StrengthFactor Syst
     private static double BySystem(SystemKind kind) => kind switch
     {
         SystemKind.RivetedTrussMember or SystemKind.MultipleEyebars => 0.90,
-        SystemKind.Stringer => 1.00,
+        SystemKind.Stringer or SystemKind.OtherFloorPart => 1.00,
         _ => 0.85,
     };
 }

@@ -66,7 +66,7 @@ internal static class AlternativesSection
 
     private static ResultTable Lowest(Alternatives alternatives) => new(
         [
-            new("change"), new("lowest factor"), new("gain"), new("vehicle"), new("member"), new("sense"), new("level"),
+            new("change"), new("lowest factor"), new("gain"), new("vehicle"), new(PartWords.Headings(alternatives.Present.Rating).Name), new(PartWords.Headings(alternatives.Present.Rating).In), new("level"),
             new("one limit for all legal types [US ton]"),
         ],
         [
@@ -133,7 +133,7 @@ internal static class AlternativesSection
         json.WriteString("repaired", each.Repaired);
         json.WriteString("asksFor", AlternativeWording.AsksFor(each, bridge, DisplayUnits.Si));
         json.WriteNumberOrNull("gain", each.Gain);
-        RatingPage.WriteGoverning(json, "lowest", each.Lowest);
+        RatingJson.WriteGoverning(json, "lowest", each.Lowest);
         if (each.Posting is { } posting)
         {
             json.WriteStartObject("singleLimit");

@@ -26,7 +26,7 @@ public static class LimitsPage
             [
                 new ResultBlock.Heading($"{limits.Rating.Bridge.Name}: the largest loads that still pass, by {limits.Rating.Method.FullName} ({limits.Rating.Method.Name})"),
                 .. headlines.Select(h => new ResultBlock.Paragraph(h, Strong: true)),
-                new ResultBlock.Paragraph(Words.TrussOnly, Strong: true),
+                new ResultBlock.Paragraph(ScopeWording.Of(limits.Rating.Bridge), Strong: true),
                 new ResultBlock.Heading("Each load scaled until the lowest factor is 1"),
                 new ResultBlock.Grid(Table(limits)),
                 new ResultBlock.Paragraph(axle),
@@ -34,7 +34,7 @@ public static class LimitsPage
                 new ResultBlock.Paragraph(Words.Caution, Strong: true),
             ],
             new ResultTable(Columns, [.. limits.Loads.Select(l => CsvRow(l, units))]),
-            [.. headlines, Words.TrussOnly, axle, .. stamps, Words.Caution],
+            [.. headlines, ScopeWording.Of(limits.Rating.Bridge), axle, .. stamps, Words.Caution],
             json => Write(json, limits),
             IsAnswer: limits.Loads.Any(l => l.Scale is not null));
     }
@@ -60,10 +60,10 @@ public static class LimitsPage
         return $"Largest {what} at {load.Level} level: {(load.IsAtMost ? "at most " : "")}{ResultTable.Figure(shown, 1)} {units.Symbol(quantity)}, by {By(load.Lowest!)}.";
     }
 
-    private static string By(RatingRow row) => $"{row.Name} in {RatingWording.ActsIn(row)}{(row.Truss is null ? "" : $" ({row.Truss} truss)")}";
+    private static string By(RatingRow row) => $"{RatingWording.NameAt(row)} in {RatingWording.ActsIn(row)}{(row.Truss is null ? "" : $" ({row.Truss} truss)")}";
 
     private static ResultTable Table(LargestLoads limits) => new(
-        [new("load"), new("level"), new("passes"), new("weight that passes", Quantity.Force), new("member"), new("sense")],
+        [new("load"), new("level"), new("passes"), new("weight that passes", Quantity.Force), new(PartWords.Headings(limits.Rating).Name), new(PartWords.Headings(limits.Rating).In)],
         [
             .. limits.Loads.Where(l => !IsGeneral(l)).Select(l => (IReadOnlyList<object?>)
             [
@@ -87,7 +87,7 @@ public static class LimitsPage
         json.WriteString("bridge", limits.Rating.Bridge.Name);
         json.WriteString("method", limits.Rating.Method.Name);
         json.WriteString("caution", Words.Caution);
-        json.WriteString("scope", Words.TrussOnly);
+        json.WriteString("scope", ScopeWording.Of(limits.Rating.Bridge));
         json.WriteStartArray("limits");
         foreach (LargestLoad load in limits.Loads)
         {

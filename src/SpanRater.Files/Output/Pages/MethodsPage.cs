@@ -35,7 +35,7 @@ public static class MethodsPage
         {
             new ResultBlock.Heading(Title(comparison.Bridge)),
             new ResultBlock.Paragraph(NeverMixed, Strong: true),
-            new ResultBlock.Paragraph(Words.TrussOnly, Strong: true),
+            new ResultBlock.Paragraph(ScopeWording.Of(comparison.Bridge), Strong: true),
             new ResultBlock.Heading("Lowest factor of each vehicle, and the member that governs"),
             new ResultBlock.Grid(SideBySide(comparison)),
         };
@@ -53,7 +53,7 @@ public static class MethodsPage
         return new ResultPage(
             blocks,
             new ResultTable(Columns, [.. comparison.Results.Select(r => CsvRow(r, units))]),
-            [.. OwnBasis(comparison.Bridge), NeverMixed, Words.TrussOnly, .. notRated.Select(n => $"Not rated: {n}"), .. notes, .. assumed, DeadLoadWording.Of(comparison.Bridge, units), .. factors, Words.Caution],
+            [.. OwnBasis(comparison.Bridge), NeverMixed, ScopeWording.Of(comparison.Bridge), .. notRated.Select(n => $"Not rated: {n}"), .. notes, .. assumed, DeadLoadWording.Of(comparison.Bridge, units), .. factors, Words.Caution],
             json => Write(json, comparison),
             IsAnswer: comparison.Results.Any(r => r.Lowest is not null));
     }
@@ -179,7 +179,7 @@ public static class MethodsPage
     {
         json.WriteString("bridge", bridge.Name);
         json.WriteString("caution", Words.Caution);
-        json.WriteString("scope", Words.TrussOnly);
+        json.WriteString("scope", ScopeWording.Of(bridge));
         json.WriteString("comparison", NeverMixed);
         json.WriteString("notItsOwnBasis", OwnBasis(bridge).FirstOrDefault());
     }

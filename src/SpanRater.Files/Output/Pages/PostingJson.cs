@@ -42,7 +42,7 @@ internal static class PostingJson
 
         json.WriteBoolean("complete", posting.IsComplete);
         json.WriteForce("smallestSafeLoad", posting.Smallest?.SafeLoad);
-        RatingPage.WriteNotRated(json, unrated, []);
+        NotRatedList.Write(json, unrated, []);
         json.WriteNames("notPartOfPosting", posting.Others.Select(o => o.Name));
         json.WriteNames("notAsked", notAsked);
         AlternativesSection.Write(json, alternatives);
@@ -79,7 +79,7 @@ internal static class PostingJson
         json.WriteString("bridge", bridge.Name);
         json.WriteString("method", method.Name);
         json.WriteString("caution", Words.Caution);
-        json.WriteString("scope", Words.TrussOnly);
+        json.WriteString("scope", ScopeWording.Of(bridge));
     }
 
     public static void WriteRow(Utf8JsonWriter json, PostingRow row)
@@ -93,7 +93,9 @@ internal static class PostingJson
         json.WriteForce("trainWeight", (row.Vehicle as Loading)?.TrainWeight);
         json.WriteNumberOrNull("factor", row.Lowest?.Factor);
         json.WriteString("truss", row.Lowest?.Truss);
+        json.WriteString("part", row.Lowest is null ? null : PartWords.Of(row.Lowest.Part));
         json.WriteString("member", row.Lowest?.Name);
+        json.WriteString("effect", row.Lowest is null ? null : PartWords.Of(row.Lowest.ActsAs));
         json.WriteString("sense", row.Lowest is null ? null : RatingWording.SenseOf(row.Lowest));
         json.WriteString("mode", PostingWording.Mode(row));
         json.WriteString("place", row.Lowest is null ? null : RatingWording.Place(row.Lowest));

@@ -27,11 +27,11 @@ public static class PostingPage
         string[] warnings = [.. PostingWording.Warnings(posting, units)];
         string answer = PostingWording.Answer(posting);
         RatingRow[] unrated = [.. NotRated(posting)];
-        List<string> notRated = RatingPage.NotRated(unrated, [], units);
+        List<string> notRated = NotRatedList.Lines(unrated, [], units);
         var blocks = new List<ResultBlock> { new ResultBlock.Heading(Title(rating.Bridge, rating.Method)) };
         blocks.AddRange(warnings.Select(w => new ResultBlock.Paragraph(w, Strong: true)));
         blocks.Add(new ResultBlock.Paragraph(answer, Strong: posting.Legal.Concat(posting.Emergency).Any(r => r.Verdict != PostingVerdict.NotNeeded)));
-        blocks.Add(new ResultBlock.Paragraph(Words.TrussOnly, Strong: true));
+        blocks.Add(new ResultBlock.Paragraph(ScopeWording.Of(rating.Bridge), Strong: true));
         if (notRated.Count > 0)
         {
             blocks.Add(new ResultBlock.Items("Not rated:", notRated));
@@ -76,7 +76,7 @@ public static class PostingPage
             blocks,
             new ResultTable(Columns, [.. posting.Legal.Concat(posting.Emergency).Select(r => CsvRow(r, units))]),
             [
-                .. warnings, answer, Words.TrussOnly, .. notRated.Select(n => $"Not rated: {n}"), .. notAsked.Count > 0 ? [NotCovered(notAsked)] : Array.Empty<string>(),
+                .. warnings, answer, ScopeWording.Of(rating.Bridge), .. notRated.Select(n => $"Not rated: {n}"), .. notAsked.Count > 0 ? [NotCovered(notAsked)] : Array.Empty<string>(),
                 .. posting.Others.Select(o => $"Not part of posting: {PostingWording.NoPart(o)}"), .. PostedByWeight(posting), .. stamps,
                 .. alternatives is null ? [] : AlternativesSection.Notes(alternatives, units), PostingWording.Rules, Words.Caution,
             ],
@@ -112,11 +112,11 @@ public static class PostingPage
             [
                 new ResultBlock.Heading(Title(bridge, method)),
                 new ResultBlock.Paragraph(why, Strong: true),
-                new ResultBlock.Paragraph(Words.TrussOnly, Strong: true),
+                new ResultBlock.Paragraph(ScopeWording.Of(bridge), Strong: true),
                 new ResultBlock.Paragraph(Words.Caution, Strong: true),
             ],
             new ResultTable(Columns, []),
-            [why, Words.TrussOnly, Words.Caution],
+            [why, ScopeWording.Of(bridge), Words.Caution],
             json,
             IsAnswer: false);
 
@@ -148,7 +148,7 @@ public static class PostingPage
     }
 
     private static ResultTable Legal(Posting posting) => new(
-        [new("type"), new("posted [US ton]"), new("safe load [US ton]"), new("weight [US ton]"), new("factor"), new("member"), new("sense"), .. posting.Legal.Any(r => PostingWording.Mode(r) is not null) ? [new ResultColumn("by")] : Array.Empty<ResultColumn>(), new("level")],
+        [new("type"), new("posted [US ton]"), new("safe load [US ton]"), new("weight [US ton]"), new("factor"), new(PartWords.Headings(posting.Rating).Name), new(PartWords.Headings(posting.Rating).In), .. posting.Legal.Any(r => PostingWording.Mode(r) is not null) ? [new ResultColumn("by")] : Array.Empty<ResultColumn>(), new("level")],
         [
             .. posting.Legal.Select(r => (IReadOnlyList<object?>)
             [
@@ -157,7 +157,7 @@ public static class PostingPage
                 r.Verdict == PostingVerdict.NotNeeded ? "" : PostingWording.Tons(r.SafeLoad),
                 PostingWording.Tons(r.Weight),
                 PostingWording.Factor(r.Lowest?.Factor),
-                r.Lowest?.Name ?? "",
+                r.Lowest is null ? "" : RatingWording.NameAt(r.Lowest),
                 r.Lowest is null ? "" : RatingWording.ActsIn(r.Lowest),
                 .. posting.Legal.Any(l => PostingWording.Mode(l) is not null) ? [PostingWording.Mode(r) ?? ""] : Array.Empty<object?>(),
                 r.Level.Name,
@@ -165,7 +165,7 @@ public static class PostingPage
         ]);
 
     private static ResultTable Emergency(Posting posting) => new(
-        [new("vehicle"), new("gross [US ton]"), new("single axle [US ton]"), new("tandem [US ton]"), new("factor"), new("member"), new("sense"), .. posting.Emergency.Any(r => PostingWording.Mode(r) is not null) ? [new ResultColumn("by")] : Array.Empty<ResultColumn>(), new("level")],
+        [new("vehicle"), new("gross [US ton]"), new("single axle [US ton]"), new("tandem [US ton]"), new("factor"), new(PartWords.Headings(posting.Rating).Name), new(PartWords.Headings(posting.Rating).In), .. posting.Emergency.Any(r => PostingWording.Mode(r) is not null) ? [new ResultColumn("by")] : Array.Empty<ResultColumn>(), new("level")],
         [
             .. posting.Emergency.Select(r => (IReadOnlyList<object?>)
             [
@@ -174,7 +174,7 @@ public static class PostingPage
                 AxleTons(r.SingleAxle, r.IsAtMost),
                 AxleTons(r.Tandem, r.IsAtMost),
                 PostingWording.Factor(r.Lowest?.Factor),
-                r.Lowest?.Name ?? "",
+                r.Lowest is null ? "" : RatingWording.NameAt(r.Lowest),
                 r.Lowest is null ? "" : RatingWording.ActsIn(r.Lowest),
                 .. posting.Emergency.Any(l => PostingWording.Mode(l) is not null) ? [PostingWording.Mode(r) ?? ""] : Array.Empty<object?>(),
                 r.Level.Name,

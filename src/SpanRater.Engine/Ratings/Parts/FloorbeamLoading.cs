@@ -1,0 +1,147 @@
+namespace SpanRater;
+
+/// <summary>
+/// What floorbeams and their hangers take: the reaction of simple stringer spans at a panel point, by its influence line over the two panels beside it, and
+/// what it brings across the deck, where wheels stand worst between the kerbs. The largest moments of live load, deck, kerbs and own weight are added up, though they may stand at
+/// different places: on the safe side.
+/// </summary>
+internal sealed class FloorbeamLoading(Bridge bridge, Floor floor, RatingMethod method)
+{
+    private readonly ImpactPolicy impact = ImpactPolicy.Of(bridge, method);
+    private readonly Dictionary<LiveLoad, LiveLoadPlan> plans = [];
+
+    private Deck Deck => bridge.Deck;
+
+    public IEnumerable<PartDemand> DemandsOf(FloorPart part, LiveLoad load)
+    {
+        (IReadOnlyList<int> at, bool isTimber, double own) = part switch
+        {
+            FloorbeamPart beam => (beam.At, beam.Make?.Material is TimberMaterial, beam.OwnWeight),
+            HangerPart hanger => (hanger.At, false, HangerBeamWeight(hanger)),
+            _ => throw new ArgumentOutOfRangeException(nameof(part), part, "A floorbeam or its hangers."),
+        };
+        foreach (PartEffect effect in FloorCapacity.EffectsOf(part))
+        {
+            MissingDatum[] missing = [.. DeckWeights.Missing(floor), .. Across(effect)];
+            if (missing.Length > 0)
+            {
+                yield return PartDemand.Lacking(part, effect, missing);
+                continue;
+            }
+
+            foreach (int point in Distinct(at))
+            {
+                yield return DemandAt(part, load, effect, point, isTimber, own);
+            }
+        }
+    }
+
+    // What is not said of where wheels stand; a given share of a truss says what comes to an end, and not where.
+    private IEnumerable<MissingDatum> Across(PartEffect effect)
+    {
+        bool needsWheels = effect == PartEffect.Moment || Deck.TrussShare is null;
+        return Deck.TrussSpacing is null || (needsWheels && Deck.Roadway is null) || Deck.Roadway is null
+            ? [new MissingDatum.PlaceAcross(new ShareOutcome.NotGiven(Deck.TrussSpacing is null, Deck.Roadway is null))]
+            : Deck.Trusses != 2 ? [new MissingDatum.PlaceAcross(new ShareOutcome.NotTwoTrusses(Deck.Trusses))] : [];
+    }
+
+    // Panel points between panels alike are rated once.
+    private IEnumerable<int> Distinct(IReadOnlyList<int> at) => at.DistinctBy(p => (Math.Round(LengthBeside(p, -1), 6), Math.Round(LengthBeside(p, 1), 6)) is var (a, b) && a > b ? (b, a) : (Math.Round(LengthBeside(p, -1), 6), Math.Round(LengthBeside(p, 1), 6)));
+
+    private double LengthBeside(int point, int side)
+    {
+        IReadOnlyList<double> x = bridge.Truss.Stations;
+        int other = point + side;
+        return other < 0 || other >= x.Count ? 0 : Math.Abs(x[other] - x[point]);
+    }
+
+    private PartDemand DemandAt(FloorPart part, LiveLoad load, PartEffect effect, int point, bool isTimber, double own)
+    {
+        double span = Deck.TrussSpacing!.Value, panel = (LengthBeside(point, -1) + LengthBeside(point, 1)) / 2;
+        (double dc, double dw) = Dead(part, effect, panel, span, own);
+        var line = new InfluenceLine(bridge.Truss.Stations, [.. bridge.Truss.Stations.Select((_, i) => i == point ? 1.0 : 0.0)]);
+        double impactLength = part is HangerPart ? line.Regions(Sense.Tension)[0].Length : span;
+        return new PartDemand(part, effect, bridge.Truss.Joints[bridge.Truss.PanelPoints[point]].Name, dc, dw, [.. WaysOf(part, load, effect, line, isTimber, impactLength)], [])
+        {
+            LoadedLength = impactLength,
+            Sense = effect == PartEffect.Force ? Sense.Tension : null,
+        };
+    }
+
+    private (double Components, double Wearing) Dead(FloorPart part, PartEffect effect, double panel, double span, double own)
+    {
+        double roadway = Deck.Roadway!.Value, left = (span / 2) + Deck.RoadwayOffset - (roadway / 2), right = left + roadway;
+        (left, right) = (Math.Max(0, left), Math.Min(span, right));
+        double stringers = floor.Stringers.Sum(s => s.OwnWeight * (s.Count ?? Math.Floor(roadway / Math.Max(s.Spacing, 0.1)) + 1)) * panel / (right - left);
+        double edge = (floor.Edge ?? 0) * panel;
+        int ends = part is HangerPart hanger ? hanger.Count : 1;
+        double Of(double load, Func<double, double, double, double, double> what) => what(load, left, right, span);
+        double On(double deck, bool isComponents)
+        {
+            double spread = deck + (isComponents ? stringers : 0), self = isComponents ? own : 0, kerb = isComponents ? edge : 0;
+            return effect == PartEffect.Moment
+                ? Of(spread, DeckWeights.Moment) + (self * span * span / 8) + (kerb * Math.Max(left, span - right))
+                : (Of(spread, DeckWeights.Reaction) + (self * span / 2) + kerb) / ends;
+        }
+
+        return (On(floor.Components!.Value * panel, true), On(floor.WearingSurface!.Value * panel, false));
+    }
+
+    private double HangerBeamWeight(HangerPart hanger) => floor.Parts.OfType<FloorbeamPart>().Where(b => b.At.Intersect(hanger.At).Any()).Select(b => b.OwnWeight).DefaultIfEmpty(0).Max();
+
+    private IEnumerable<IReadOnlyList<PartLive>> WaysOf(FloorPart part, LiveLoad load, PartEffect effect, InfluenceLine line, bool isTimber, double impactLength)
+    {
+        if (!plans.TryGetValue(load, out LiveLoadPlan? plan))
+        {
+            plan = new LiveLoadPlan(bridge.Truss.Stations, load);
+            plans.Add(load, plan);
+        }
+
+        ClassRule rule = method.RuleOf(load.Class);
+        Func<int, double> presence = rule.HasPresence ? method.Presence : _ => 1;
+        foreach (LiveEffect way in plan.EffectsOn(line, Sense.Tension, width: Deck.Roadway!.Value))
+        {
+            AppliedImpact ImpactOn(LivePart p) => impact.Of(load.Class, isTimber, false, p with { LoadedLength = impactLength });
+            IReadOnlyList<IReadOnlyList<PartLive>> byPart = [.. way.Parts.Select(p => effect == PartEffect.Moment
+                ? MomentsOf(p, rule, presence, ImpactOn(p))
+                : EndsOf(p, rule, presence, ImpactOn(p), part is HangerPart hanger ? hanger.Count : 1))];
+            for (int n = 0; n < byPart.Min(b => b.Count); n++)
+            {
+                yield return [.. byPart.Select(b => b[n])];
+            }
+        }
+    }
+
+    // By number of lanes, from one up.
+    private IReadOnlyList<PartLive> MomentsOf(LivePart part, ClassRule rule, Func<int, double> presence, AppliedImpact allowance)
+    {
+        AcrossOutcome outcome = part switch
+        {
+            LivePart.Axles axles => FloorbeamAcross.Wheels(Deck, axles.Vehicle.Gauge, rule.MostLanes, presence),
+            LivePart.Tracks tracks => FloorbeamAcross.Wheels(Deck, tracks.Vehicle.Gauge, rule.MostLanes, presence),
+            LivePart.OfCrowd crowd => new AcrossOutcome.Found([FloorbeamAcross.Crowd(Deck, crowd.Crowd.Width)!]),
+            _ => FloorbeamAcross.Strips(Deck, rule.MostLanes, presence),
+        };
+        return outcome is AcrossOutcome.Found found ? [.. found.ByLanes.Select(p => new PartLive.OnFloorbeam(part, p, allowance))] : [];
+    }
+
+    // The end that takes more, left or right, by number of lanes.
+    private IReadOnlyList<PartLive> EndsOf(LivePart part, ClassRule rule, Func<int, double> presence, AppliedImpact allowance, int ends)
+    {
+        if (part is LivePart.OfCrowd crowd)
+        {
+            CrowdShare left = LeverRule.CrowdOn(Deck, 0, crowd.Crowd.Width)!, right = LeverRule.CrowdOn(Deck, 1, crowd.Crowd.Width)!, worst = left.Width >= right.Width ? left : right;
+            return [new PartLive.AtEnd(new SharedPart(part, worst.Width, allowance) { Crowd = worst }, ends)];
+        }
+
+        ShareOutcome outcome = part switch
+        {
+            LivePart.Axles axles => LeverRule.Share(Deck, axles.Vehicle.Gauge, rule.MostLanes, presence),
+            LivePart.Tracks tracks => LeverRule.Share(Deck, tracks.Vehicle.Gauge, rule.MostLanes, presence),
+            _ => LeverRule.LaneShare(Deck, rule.MostLanes, presence),
+        };
+        return outcome is ShareOutcome.Found found
+            ? [.. found.OnLeft.Zip(found.OnRight, (l, r) => l.Value >= r.Value ? l : r).Select(s => new PartLive.AtEnd(new SharedPart(part, s.Value, allowance) { Lateral = s }, ends))]
+            : [];
+    }
+}

@@ -1,0 +1,58 @@
+namespace SpanRater;
+
+/// <summary>One part of a live load as a part of the floor or a connection carries it: effect along the span × what of it acts across.</summary>
+/// <param name="Along">Effect of the whole vehicle, lane or metre of crowd along the span [N or N·m].</param>
+/// <param name="Across">What of it acts, presence in it: a share [-] or, of a moment across, an arm [m].</param>
+/// <param name="Impact">Dynamic allowance on it.</param>
+public abstract record PartLive(double Along, double Across, AppliedImpact Impact)
+{
+    /// <summary>Axles, or a lane load, on a stringer.</summary>
+    /// <param name="Live">The load on the span.</param>
+    /// <param name="Share">What one stringer takes of it.</param>
+    /// <param name="IsLane">Whether it is the lane load's part, not that of the axles.</param>
+    /// <param name="Along">Effect of the whole vehicle or lane [N or N·m].</param>
+    /// <param name="Across">What one stringer takes [-].</param>
+    /// <param name="Impact">Dynamic allowance on it.</param>
+    public sealed record OnStringer(SpanLive Live, StringerTake Share, bool IsLane, double Along, double Across, AppliedImpact Impact) : PartLive(Along, Across, Impact)
+    {
+        /// <inheritdoc/>
+        public override IEnumerable<Clause> Rests => Share.Table is { } table ? [table.Clause] : [];
+    }
+
+    /// <summary>A crowd or tracks on a part that spans along the bridge.</summary>
+    /// <param name="Part">The load on the span: of a crowd for one metre of width.</param>
+    /// <param name="Across">Width that the part carries [m], or its share of the tracks [-].</param>
+    /// <param name="Impact">Dynamic allowance on it.</param>
+    public sealed record OnStrip(LivePart Part, double Across, AppliedImpact Impact) : PartLive(Part.Force, Across, Impact);
+
+    /// <summary>A reaction on a floorbeam, and the moment that it brings.</summary>
+    /// <param name="Part">The reaction of a whole vehicle or lane, or of one metre of a crowd's width.</param>
+    /// <param name="Placement">Where it stands across the deck.</param>
+    /// <param name="Impact">Dynamic allowance on it.</param>
+    public sealed record OnFloorbeam(LivePart Part, AcrossPlacement Placement, AppliedImpact Impact) : PartLive(Part.Force, Placement.Moment, Impact);
+
+    /// <summary>A reaction on a floorbeam, and what of it comes to one end.</summary>
+    /// <param name="Shared">The reaction and its share.</param>
+    /// <param name="Ends">Equal pieces that share the end's force.</param>
+    public sealed record AtEnd(SharedPart Shared, int Ends) : PartLive(Shared.Part.Force, Shared.Share / Ends, Shared.Impact);
+
+    /// <summary>One wheel on a plank.</summary>
+    /// <param name="Vehicle">The vehicle.</param>
+    /// <param name="Wheel">The wheel on its span.</param>
+    /// <param name="Brings">Moment or shear of the plank [N·m or N].</param>
+    /// <param name="Presence">Presence factor [-].</param>
+    /// <param name="Impact">Dynamic allowance on it.</param>
+    public sealed record OnPlank(Vehicle Vehicle, PlankWheel Wheel, double Brings, double Presence, AppliedImpact Impact) : PartLive(Brings, Presence, Impact)
+    {
+        /// <inheritdoc/>
+        public override IEnumerable<Clause> Rests => Wheel.Clauses;
+    }
+    /// <summary>The effect without impact [N or N·m].</summary>
+    public double Effect => Along * Across;
+
+    /// <summary>What the sharing of the load rests on.</summary>
+    public virtual IEnumerable<Clause> Rests => [];
+
+    /// <summary>The effect with impact [N or N·m].</summary>
+    public double WithImpact => Effect * (1 + Impact.Value);
+}

@@ -1,0 +1,41 @@
+using System.Text.Json;
+
+namespace SpanRater.Files;
+
+/// <summary>What is not rated and why, once for each reason: not one line for each of the rows.</summary>
+internal static class NotRatedList
+{
+    /// <summary>One line a reason and effect, with its parts or vehicles.</summary>
+    public static List<string> Lines(IEnumerable<RatingRow> rows, IReadOnlyList<string> notAsked, DisplayUnits units) =>
+        [
+            .. Entries(rows, notAsked, units).GroupBy(e => (e.Sense, e.Reason)).Select(g =>
+                $"{string.Join(", ", g.GroupBy(e => e.Member ?? e.Vehicle).Select(m => m.Count() == 1 && m.First().Truss is { } truss ? $"{m.Key} ({truss})" : m.Key))}{(g.Key.Sense is null ? "" : $" in {g.Key.Sense}")}: {g.Key.Reason}"),
+        ];
+
+    private static List<(string? Truss, string? Member, string? Sense, string? Vehicle, string Reason)> Entries(
+        IEnumerable<RatingRow> rows, IReadOnlyList<string> notAsked, DisplayUnits units) =>
+        [
+            .. rows.Select(r => r.IsAboutItsVehicle
+                ? ((string?)null, (string?)null, (string?)null, r.Vehicle.Name, RatingWording.Of(r.Reason!, units))
+                : (r.Truss, r.Name, RatingWording.ActsIn(r), (string?)null, RatingWording.Of(r.Reason!, units))).Distinct(),
+            .. notAsked.Select(v => ((string?)null, (string?)null, (string?)null, (string?)v, "not asked for: name it under vehicles in bridge.toml [rating]")),
+        ];
+
+    /// <summary>The same as facts.</summary>
+    public static void Write(Utf8JsonWriter json, IEnumerable<RatingRow> rows, IReadOnlyList<string> notAsked)
+    {
+        json.WriteStartArray("notRated");
+        foreach ((string? truss, string? member, string? sense, string? vehicle, string reason) in Entries(rows, notAsked, DisplayUnits.Si))
+        {
+            json.WriteStartObject();
+            json.WriteString("truss", truss);
+            json.WriteString("member", member);
+            json.WriteString("sense", sense);
+            json.WriteString("vehicle", vehicle);
+            json.WriteString("reason", reason);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+}

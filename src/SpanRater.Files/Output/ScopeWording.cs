@@ -1,0 +1,22 @@
+namespace SpanRater.Files;
+
+/// <summary>Says what a rating holds and what it leaves out: a factor must never be read for more than was rated.</summary>
+public static class ScopeWording
+{
+    /// <summary>What is rated of a bridge and what is not.</summary>
+    /// <param name="bridge">The bridge.</param>
+    public static string Of(Bridge bridge)
+    {
+        ArgumentNullException.ThrowIfNull(bridge);
+        if (bridge.Floor is not { } floor)
+        {
+            return Words.TrussOnly;
+        }
+
+        string[] given = [.. Floor.Kinds.Where(k => floor.Parts.Any(p => p.Kind == k)).Select(Plural)], missing = [.. floor.NotGiven.Select(Plural)];
+        string lacking = missing.Length == 0 ? "" : $" The floor is not whole: {string.Join(", ", missing)} {(missing is ["deck"] ? "is" : "are")} not given.";
+        return $"Truss members{string.Concat(given.Select(g => $", {g}"))} are rated.{lacking} {Words.NoConnections}";
+    }
+
+    private static string Plural(PartKind kind) => kind == PartKind.Deck ? "deck" : $"{PartWords.Of(kind)}s";
+}

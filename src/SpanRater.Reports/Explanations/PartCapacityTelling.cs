@@ -1,0 +1,15 @@
+using SpanRater.Files;
+
+namespace SpanRater.Reports;
+
+/// <summary>How the capacity of a part of the floor or of a connection follows: every mode with its equation, its numbers and its value.</summary>
+internal static class PartCapacityTelling
+{
+    /// <summary>The sheet.</summary>
+    public static IEnumerable<ResultBlock> Of(PartResistance resistance, PartRow row, SheetUnits sheet) => resistance switch
+    {
+        HangerResistance hanger => CapacitySheet.OfBars(hanger.Bars, row.Name, sheet),
+        BeamResistance beam => BeamTelling.Of(beam, row.Name, sheet),
+        _ => throw new ArgumentOutOfRangeException(nameof(resistance), resistance, "Every resistance has its telling."),
+    };
+}

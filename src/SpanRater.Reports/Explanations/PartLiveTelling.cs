@@ -1,0 +1,151 @@
+using System.Globalization;
+using SpanRater.Files;
+
+namespace SpanRater.Reports;
+
+/// <summary>Tells the live effect on a part of the floor or a connection: the load along the span, what of it acts across, and its impact.</summary>
+internal static class PartLiveTelling
+{
+    /// <summary>The live effect of a row; nothing where there is none.</summary>
+    public static IEnumerable<ResultBlock> Of(PartRow row, BridgeRating rating, DisplayUnits units)
+    {
+        foreach (PartLive part in row.LiveParts)
+        {
+            foreach (ResultBlock block in Part(part, row, rating, units))
+            {
+                yield return block;
+            }
+        }
+
+        if (row.Live is { } live)
+        {
+            string how = row.LiveParts.Count == 0 ? "" : $"{string.Join(" + ", row.LiveParts.Select(p => Product(p, row, units)))} = ";
+            yield return SheetUnits.Step($"LL = {how}{PartTelling.Value(live, row, units)}");
+        }
+    }
+
+    /// <summary>Where an allowance is from.</summary>
+    public static string Reason(ImpactReason reason, PartRow row, BridgeRating rating, DisplayUnits units) => reason switch
+    {
+        ImpactReason.Given => "impact in bridge.toml, in place of the method's own",
+        ImpactReason.AtCrawl => "none at crawl speed",
+        ImpactReason.NoneOnClass => $"none on class {VehicleClassNames.Name(row.Vehicle.Class)}",
+        ImpactReason.NoneOnTimber => "none on timber",
+        ImpactReason.NoneOnLane => "none on this lane load",
+        _ => $"the method's own{(row.LoadedLength is { } length && rating.Method.Impact(1) != rating.Method.Impact(100) ? $", with L = {Told.Length(length, units)}" : "")}",
+    };
+
+    private static string Product(PartLive part, PartRow row, DisplayUnits units) => part switch
+    {
+        PartLive.OnFloorbeam { Part: LivePart.OfCrowd } => PartTelling.Value(part.Effect, row, units),
+        PartLive.OnFloorbeam => $"{Force(part.Along, units)}·{Told.Number(units.From(Quantity.Length, part.Across))} {units.Symbol(Quantity.Length)}",
+        PartLive.OnStrip or PartLive.AtEnd { Shared.Crowd: not null } => PartTelling.Value(part.Effect, row, units),
+        PartLive.AtEnd => $"{Force(part.Along, units)}·{Told.Number(part.Across)}",
+        _ => $"{PartTelling.Value(part.Along, row, units)}·{Told.Number(part.Across)}",
+    };
+
+    private static IEnumerable<ResultBlock> Part(PartLive part, PartRow row, BridgeRating rating, DisplayUnits units) => part switch
+    {
+        PartLive.OnStringer { IsLane: true } lane => [new ResultBlock.Paragraph($"The lane load on one span brings {PartTelling.Value(lane.Along, row, units)}; one stringer takes {Told.Number(lane.Across)} of it.")],
+        PartLive.OnStringer stringer => OnStringer(stringer, row, rating, units),
+        PartLive.OnFloorbeam floorbeam => OnFloorbeam(floorbeam, row, rating, units),
+        PartLive.AtEnd end => AtEnd(end, row, rating, units),
+        PartLive.OnPlank plank => OnPlank(plank, row, units),
+        PartLive.OnStrip strip => [new ResultBlock.Paragraph($"{LiveLoadWording.Name(strip.Part, units)} on its span, times {(strip.Part is LivePart.OfCrowd ? $"the width that it carries, {Told.Length(strip.Across, units)}" : $"its share, {Told.Number(strip.Across)}")}: {PartTelling.Value(strip.Effect, row, units)}.")],
+        _ => [],
+    };
+
+    private static IEnumerable<ResultBlock> OnStringer(PartLive.OnStringer part, PartRow row, BridgeRating rating, DisplayUnits units)
+    {
+        SpanPeak peak = part.Live.Axles!;
+        StringerPart stringer = rating.Bridge.Floor!.Stringers.First(s => s.Name == row.Name);
+        string what = row.ActsAs == PartEffect.Moment ? "The largest moment anywhere" : peak.Section > 1e-9 ? $"The largest shear {Told.Length(peak.Section, units)} from the support" : "The largest reaction";
+        yield return new ResultBlock.Paragraph($"{what} on the span of {Told.Length(stringer.Span, units)}, all axles of {part.Live.Vehicle!.Name} whole: {PartTelling.Value(peak.Effect, row, units)}{(row.ActsAs == PartEffect.Moment ? $", under an axle at {Told.Length(peak.Section, units)} from one end" : "")}, driving to the {Words.Of(peak.Direction)}. The axles on the span:");
+        yield return new ResultBlock.Grid(new ResultTable(
+            [new("from the end", Quantity.Length), new("load", Quantity.Force), new(row.ActsAs == PartEffect.Moment ? "moment" : "shear", PartWords.QuantityOf(row.ActsAs), 3)],
+            [.. peak.Axles.Where(a => a.Effect != 0).Select(a => (IReadOnlyList<object?>)[a.Station, a.Load, a.Effect])]));
+        yield return new ResultBlock.Paragraph(Take(part, row, stringer, units));
+    }
+
+    private static string Take(PartLive.OnStringer part, PartRow row, StringerPart stringer, DisplayUnits units)
+    {
+        StringerTake take = part.Share;
+        string lanes = string.Create(CultureInfo.InvariantCulture, $"{take.Lanes} {(take.Lanes == 1 ? "lane" : "lanes")} loaded");
+        string moment = take.Table is { } table
+            ? $"By {table.Clause.CitationWithMark}, {lanes}, spacing {Told.Length(stringer.Spacing, units)}, one stringer takes {Told.Number(take.Share)} of a vehicle{(table.Divisor is { } divisor ? $" (S/{Number(units.From(Quantity.Length, divisor))} {(table.PresenceInIt ? "lanes, presence in it" : "wheel lines, half a vehicle each")})" : "")}."
+            : $"By the lever rule between stringers {Told.Length(stringer.Spacing, units)} apart, {lanes}, presence factor {Number(take.Presence)} in it, one stringer takes {Told.Number(take.Share)} of a vehicle.";
+        return row.ActsAs switch
+        {
+            PartEffect.Moment => moment,
+            PartEffect.Shear when part.Across == TimberShear.Share(take.Presence / 2, take.Share) =>
+                $"{moment} Of timber in shear half of 0.60 of one wheel line, undistributed, and of the distributed shear counts: 0.5·(0.60·{Told.Number(take.Presence / 2)} + {Told.Number(take.Share)}) = {Told.Number(part.Across)}.",
+            _ => $"{moment} Of the axle over the support it takes {Told.Number(take.AtSupport)}, since there the deck spreads nothing along the span; of all together {Told.Number(part.Across)}.",
+        };
+    }
+
+    private static IEnumerable<ResultBlock> OnFloorbeam(PartLive.OnFloorbeam part, PartRow row, BridgeRating rating, DisplayUnits units)
+    {
+        foreach (ResultBlock block in Reaction(part.Part, row, units))
+        {
+            yield return block;
+        }
+
+        AcrossPlacement place = part.Placement;
+        if (part.Part is LivePart.OfCrowd)
+        {
+            yield return new ResultBlock.Paragraph($"It stands from kerb to kerb and bends the floorbeam of {Told.Length(rating.Bridge.Deck.TrussSpacing!.Value, units)} by {PartTelling.Value(part.Effect, row, units)}.");
+            yield break;
+        }
+
+        string wheels = place.Wheels.Count == 0 ? "Lane loads are spread over 10 ft each" : $"Wheel lines at {string.Join(", ", place.Wheels.Select(w => Told.Length(w, units)))} from one truss, each with half of the reaction of its vehicle";
+        yield return new ResultBlock.Paragraph($"{wheels}, {place.Lanes.ToString(CultureInfo.InvariantCulture)} {(place.Lanes == 1 ? "lane" : "lanes")} loaded, presence factor {Number(place.Presence)}: the moment of the floorbeam of {Told.Length(rating.Bridge.Deck.TrussSpacing!.Value, units)} is largest at {Told.Length(place.Section, units)}, {Told.Number(units.From(Quantity.Length, place.Moment))} {units.Symbol(Quantity.Length)} times the reaction of one vehicle.");
+    }
+
+    private static IEnumerable<ResultBlock> AtEnd(PartLive.AtEnd part, PartRow row, BridgeRating rating, DisplayUnits units)
+    {
+        foreach (ResultBlock block in Reaction(part.Shared.Part, row, units))
+        {
+            yield return block;
+        }
+
+        if (part.Shared.Lateral is { } lateral)
+        {
+            string wheels = lateral.Wheels.Count == 0 ? "" : $", wheel lines at {string.Join(", ", lateral.Wheels.Select(w => Told.Length(w, units)))} from that truss";
+            yield return new ResultBlock.Paragraph($"The end that takes most carries {Told.Number(lateral.Value)} of one vehicle's reaction, presence factor {Number(lateral.Presence)} in it{wheels}{(part.Ends > 1 ? string.Create(CultureInfo.InvariantCulture, $", shared by {part.Ends} hangers") : "")}.");
+        }
+        else if (part.Shared.Crowd is { } crowd)
+        {
+            yield return new ResultBlock.Paragraph($"The end that takes most carries {Told.Length(crowd.Width, units)} of its width.");
+        }
+    }
+
+    private static IEnumerable<ResultBlock> Reaction(LivePart part, PartRow row, DisplayUnits units)
+    {
+        string at = row.At.Length > 0 ? $" at {row.At}" : "";
+        switch (part)
+        {
+            case LivePart.Axles { Peak: var peak, Vehicle: var vehicle }:
+                yield return new ResultBlock.Paragraph($"The floorbeam{at} gets what simple stringer spans of both panels bring: {vehicle.Name} whole, front axle at {Told.Length(peak.Station, units)}, driving to the {Words.Of(peak.Direction)}, brings {Force(peak.Force, units)}. Its axles:");
+                yield return new ResultBlock.Grid(new ResultTable(
+                    [new("station", Quantity.Length), new("load", Quantity.Force), new("part on the floorbeam", Quantity.Number, 4), new("reaction", Quantity.Force, 3)],
+                    [.. peak.Axles.Where(a => a.Effect != 0).Select(a => (IReadOnlyList<object?>)[a.Station, a.Load, a.Ordinate, a.Effect])]));
+                break;
+            case LivePart.OfCrowd:
+                yield return new ResultBlock.Paragraph($"A crowd on both panels beside the floorbeam{at} brings {ResultTable.Figure(units.From(Quantity.LineLoad, part.Force), 3)} {units.Symbol(Quantity.LineLoad)}: so much for each length of its width.");
+                break;
+            default:
+                yield return new ResultBlock.Paragraph($"{LiveLoadWording.Name(part, units)}: on the floorbeam{at} it brings {Force(part.Force, units)}.");
+                break;
+        }
+    }
+
+    private static IEnumerable<ResultBlock> OnPlank(PartLive.OnPlank part, PartRow row, DisplayUnits units)
+    {
+        PlankWheel wheel = part.Wheel;
+        yield return new ResultBlock.Paragraph($"The heaviest wheel of {part.Vehicle.Name}, {Force(wheel.Load, units)}, stands {Told.Length(wheel.ContactWidth, units)} wide on planks that span {Told.Length(wheel.Span, units)}, and {Told.Length(wheel.Spread, units)} of deck carries it: {PartTelling.Value(part.Along, row, units)} on one plank{(part.Across == 1 ? "" : $", with the presence factor {Number(part.Across)} of one lane")}.");
+    }
+
+    private static string Force(double value, DisplayUnits units) => $"{ResultTable.Figure(units.From(Quantity.Force, value), 3)} {units.Symbol(Quantity.Force)}";
+
+    private static string Number(double value) => value.ToString("0.00##", CultureInfo.InvariantCulture);
+}

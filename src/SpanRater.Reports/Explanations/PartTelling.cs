@@ -1,0 +1,74 @@
+using System.Globalization;
+using SpanRater.Files;
+
+namespace SpanRater.Reports;
+
+/// <summary>Opens one rating factor of a part of the floor or of a connection: what each number is, where it is from, and the sum itself.</summary>
+internal static class PartTelling
+{
+    /// <summary>The row as a chapter of its own.</summary>
+    public static IEnumerable<ResultBlock> Of(PartRow row, BridgeRating rating, DisplayUnits units)
+    {
+        string acts = RatingWording.ActsIn(row);
+        yield return new ResultBlock.Heading($"{char.ToUpperInvariant(acts[0])}{acts[1..]}{(row.At.Length > 0 ? $" at {row.At}" : "")}, {row.Level.Name} level: {(row.Factor is null ? Words.InTable(row.Status) : $"RF = {Words.Factor(row.Factor)}")}");
+        if (row.Reason is { } reason)
+        {
+            yield return new ResultBlock.Paragraph($"Not rated: {RatingWording.Of(reason, units)}.", Strong: true);
+        }
+
+        yield return new ResultBlock.Items("What goes in:", [.. Given(row, rating, units)]);
+        var sheet = new SheetUnits(units);
+        foreach (ResultBlock block in row.Resistance is { } resistance ? PartCapacityTelling.Of(resistance, row, sheet) : [])
+        {
+            yield return block;
+        }
+
+        foreach (ResultBlock block in PartLiveTelling.Of(row, rating, units))
+        {
+            yield return block;
+        }
+
+        if (row.Status == RatingStatus.DeadExceeds)
+        {
+            yield return new ResultBlock.Paragraph($"The factored dead load is {Value(row.FactoredDead, row, units)} and uses up the capacity of {Value(row.Capacity!.Value, row, units)}: RF = 0, whatever the vehicle.", Strong: true);
+        }
+        else if (row is { Status: RatingStatus.Rated, Capacity: { } capacity, Live: { } live, Impact: { } impact, Level.LiveFactor: { } liveFactor, Factor: { } factor })
+        {
+            string top = $"{Figure(capacity, row, units)} − {Number(row.ComponentsFactor)}·{Figure(row.DeadComponents, row, units)} − {Number(row.WearingFactor)}·{Figure(row.DeadWearing, row, units)}";
+            string below = $"{Number(liveFactor)}·{Figure(Math.Abs(live), row, units)}·(1 + {Told.Number(impact, 3)})";
+            string sum = $"RF = ({top}) / ({below}) = {Figure(capacity - row.FactoredDead, row, units)} / {Figure(liveFactor * Math.Abs(live) * (1 + impact), row, units)} = {Told.Number(factor, 3)}";
+            yield return SheetUnits.Step(sum);
+        }
+    }
+
+    private static IEnumerable<string> Given(PartRow row, BridgeRating rating, DisplayUnits units)
+    {
+        yield return row.Capacity is { } capacity
+            ? $"C = {Value(capacity, row, units)}: {RatingWording.Mode(row)} governs{(RatingWording.Place(row) is { } place ? $", {place}" : "")}. Its sheet is below"
+            : "C does not follow from what is given: what is missing is told above";
+        bool isFloor = Floor.Kinds.Contains(row.Part);
+        yield return $"DC = {Value(row.DeadComponents, row, units)}: {(isFloor ? DeadOf(row, rating.Bridge.Floor!) : "the dead load case DC of the truss")}";
+        yield return $"DW = {Value(row.DeadWearing, row, units)}: {(isFloor ? "the wearing surface on it" : "the dead load case DW of the truss")}";
+        yield return $"γDC = {Number(row.ComponentsFactor)}, γDW = {Number(row.WearingFactor)}";
+        yield return row.Level.LiveFactor is { } live
+            ? $"γLL = {Number(live)}: {row.Level.Name} level, class {VehicleClassNames.Name(row.Vehicle.Class)}{(rating.Method.UsesTruckTraffic(row.Vehicle.Class) ? rating.Bridge.Rating.TruckTraffic is { } trucks ? string.Create(CultureInfo.InvariantCulture, $", {trucks:0} trucks a day") : ", truck traffic unknown" : "")}"
+            : $"γLL is not given: {RatingWording.Of(rating.Method.WithoutLiveFactor(row.Vehicle.Class), units)}";
+        if (row.Impact is { } impact && row.LiveParts.Count > 0)
+        {
+            yield return $"IM = {Told.Number(impact, 3)}: {PartLiveTelling.Reason(row.LiveParts[0].Impact.Reason, row, rating, units)}";
+        }
+    }
+
+    private static string DeadOf(PartRow row, Floor floor) => row.Part switch
+    {
+        PartKind.Deck => "the deck's own weight on one plank",
+        PartKind.Stringer => $"its strip of deck, {(floor.Stringers.FirstOrDefault(s => s.Name == row.Name) is { } s ? $"as wide as the spacing, and its own weight" : "and its own weight")}",
+        _ => "the deck and stringers of half a panel on each side, kerbs and railings, and the floorbeam's own weight",
+    };
+
+    internal static string Value(double value, PartRow row, DisplayUnits units) => $"{Figure(value, row, units)} {units.Symbol(PartWords.QuantityOf(row.ActsAs))}";
+
+    private static string Figure(double value, PartRow row, DisplayUnits units) => ResultTable.Figure(units.From(PartWords.QuantityOf(row.ActsAs), value), 3);
+
+    private static string Number(double value) => value.ToString("0.00##", CultureInfo.InvariantCulture);
+}
