@@ -97,7 +97,7 @@ public sealed class BadFloorTests : IDisposable
     public void Check_AFloorTableWithoutFloor_SaysThatItHasNoEffect()
     {
         File.Delete(bridge.PathOf("floor.csv"));
-        Assert.Contains("bridge.toml:16:1: warning: [floor] says what the floor bears, and there is no floor.csv: it has no effect.", Run.Of("rate", bridge.Folder).Output, StringComparison.Ordinal);
+        Assert.Contains("bridge.toml:14:1: warning: [floor] says what the floor bears, and there is no floor.csv: it has no effect.", Run.Of("rate", bridge.Folder).Output, StringComparison.Ordinal);
         Assert.Contains("Truss members only.", Run.Of("rate", bridge.Folder).Output, StringComparison.Ordinal);
     }
 
