@@ -38,6 +38,9 @@ public sealed record Bridge(
     /// <summary>The floor; null where nothing is said of it.</summary>
     public Floor? Floor { get; init; }
 
+    /// <summary>The connections that are given.</summary>
+    public IReadOnlyList<Connection> Connections { get; init; } = [];
+
     /// <summary>What a member is made of on one truss; null where that is not given.</summary>
     /// <param name="truss">0 for the left truss, 1 for the right one.</param>
     /// <param name="member">Position of the member.</param>

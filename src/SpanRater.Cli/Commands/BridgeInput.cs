@@ -59,12 +59,12 @@ internal static class BridgeInput
         ?? throw new RefusedException($"{option} \"{name}\": members.csv has no such member.{NearestName.Question(FromEnds(truss, name) ?? name, truss.Members.Select(m => m.Name))}");
 
     /// <summary>Names of the parts of the floor and of the connections.</summary>
-    public static IReadOnlyList<string> PartNames(Bridge bridge) => [.. bridge.Floor?.Parts.Select(p => p.Name) ?? []];
+    public static IReadOnlyList<string> PartNames(Bridge bridge) => [.. bridge.Floor?.Parts.Select(p => p.Name) ?? [], .. bridge.Connections.Select(c => c.Name)];
 
     /// <summary>Name of a part given on the command line, which the bridge has.</summary>
     public static string FindPart(Bridge bridge, string name) =>
         PartNames(bridge) is { Count: 0 }
-            ? throw new RefusedException($"--part \"{name}\": the bridge gives no part; its floor stands in {BridgeFolder.FloorFile}.")
+            ? throw new RefusedException($"--part \"{name}\": the bridge gives no part; its floor stands in {BridgeFolder.FloorFile}, its connections in {BridgeFolder.ConnectionsFile}.")
             : PartNames(bridge).Contains(name)
                 ? name
                 : throw new RefusedException($"--part \"{name}\": the bridge has no such part.{NearestName.Question(name, PartNames(bridge))} Its parts are: {string.Join(", ", PartNames(bridge))}.");

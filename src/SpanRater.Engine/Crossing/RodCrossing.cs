@@ -34,6 +34,9 @@ internal sealed class RodCrossing : TrussCrossing
 
     public override IReadOnlyList<CrossedPair> Pairs => rods.Pairs;
 
+    // A member outside the self-stress of every crossed pair has one line, whichever of them act.
+    public override bool DependsOnRods(int member) => rods.SelfStresses.Any(s => Math.Abs(s[member]) > PairedRods.ZeroForce);
+
     /// <summary>The members that only pull and are in no pair: nothing takes over from them.</summary>
     public IReadOnlyList<int> Unpaired => rods.Unpaired;
 

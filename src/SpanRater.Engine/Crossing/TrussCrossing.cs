@@ -25,6 +25,10 @@ public abstract class TrussCrossing
     /// <summary>The crossed pairs of rods; empty in a truss without.</summary>
     public virtual IReadOnlyList<CrossedPair> Pairs => [];
 
+    /// <summary>Whether the force in a member depends on which rods act.</summary>
+    /// <param name="member">Position of the member.</param>
+    public virtual bool DependsOnRods(int member) => false;
+
     /// <summary>Largest residual of all solutions used [-].</summary>
     public double Residual => Math.Max(Lines.Residual, Math.Max(Components?.Residual ?? 0, WearingSurface?.Residual ?? 0));
 

@@ -77,18 +77,29 @@ internal sealed class SharedLiveLoad
     /// <param name="member">The member.</param>
     /// <param name="line">Its influence line.</param>
     /// <param name="sense">The sense.</param>
-    public SharedEffect? MostOn(int truss, Member member, InfluenceLine line, Sense sense)
+    public SharedEffect? MostOn(int truss, Member member, InfluenceLine line, Sense sense) =>
+        MostOn(truss, line, sense, member.IsChord, part => impact.Of(load.Class, member, part));
+
+    /// <summary>What it brings to a connection of a truss in a sense, the worst of all ways; null where it brings nothing.</summary>
+    /// <param name="truss">0 for the left truss, 1 for the right one.</param>
+    /// <param name="line">Influence line of the effect.</param>
+    /// <param name="sense">The sense.</param>
+    /// <param name="impactLength">Length that the formula for impact takes [m]; null for that of the line itself.</param>
+    public SharedEffect? MostOnConnection(int truss, InfluenceLine line, Sense sense, double? impactLength) =>
+        MostOn(truss, line, sense, false, part => impact.Of(load.Class, false, false, impactLength is { } length ? part with { LoadedLength = length } : part));
+
+    private SharedEffect? MostOn(int truss, InfluenceLine line, Sense sense, bool isChord, Func<LivePart, AppliedImpact> allowance)
     {
         SharedEffect? most = null;
         List<SharedEffect>? others = null;
-        foreach (LiveEffect effect in plan.EffectsOn(line, sense, member.IsChord, crowd[truss]?.Strip.Width ?? 0))
+        foreach (LiveEffect effect in plan.EffectsOn(line, sense, isChord, crowd[truss]?.Strip.Width ?? 0))
         {
             // Vehicles and lane loads that act together load the same number of lanes.
             int numbers = effect.Parts.Min(p => SharesOf(p, truss)?.Count ?? 1);
             SharedEffect? way = null;
             for (int n = 0; n < numbers; n++)
             {
-                var shared = new SharedEffect([.. effect.Parts.Select(p => Shared(p, truss, n, member))]);
+                var shared = new SharedEffect([.. effect.Parts.Select(p => Shared(p, truss, n, allowance))]);
                 way = way is null || Math.Abs(shared.WithImpact) > Math.Abs(way.WithImpact) ? shared : way;
             }
 
@@ -126,10 +137,10 @@ internal sealed class SharedLiveLoad
         return truss == 0 ? found?.OnLeft : found?.OnRight;
     }
 
-    private SharedPart Shared(LivePart part, int truss, int number, Member member)
+    private SharedPart Shared(LivePart part, int truss, int number, Func<LivePart, AppliedImpact> allowance)
     {
         LateralShare? lateral = SharesOf(part, truss)?[number];
-        return new SharedPart(part, lateral?.Value ?? crowd[truss]!.Width, impact.Of(load.Class, member, part))
+        return new SharedPart(part, lateral?.Value ?? crowd[truss]!.Width, allowance(part))
         {
             Lateral = lateral,
             Crowd = lateral is null ? crowd[truss] : null,

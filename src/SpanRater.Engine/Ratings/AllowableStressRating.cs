@@ -33,6 +33,7 @@ internal sealed class AllowableStressRating : RatingMethod
             Combined = CombinedRule.Allowable(allowable),
             Column = strength => ColumnCurve.Allowable(strength, allowable),
             Beam = BeamRule.Allowable(allowable),
+            Connections = ConnectionRule.Allowable(allowable),
             Timber = (timber, width, depth) => TimberDesign.Allowable(timber, width, depth, allowable),
             OwnWeightFactor = DeadFactors.Components,
         };

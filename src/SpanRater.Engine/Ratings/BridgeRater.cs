@@ -38,11 +38,12 @@ public static class BridgeRater
         IReadOnlyList<MemberRow> members = MemberRater.Rows(bridge, method, vehicles, [.. crossings], stamps);
         stamps.AddForCapacities(members);
         IReadOnlyList<PartRow> floor = FloorRater.Rows(bridge, method, vehicles);
-        foreach (Stamp stamp in PartStamps.Of(bridge, method, floor))
+        IReadOnlyList<PartRow> connections = ConnectionRater.Rows(bridge, method, vehicles, [.. crossings], members);
+        foreach (Stamp stamp in PartStamps.Of(bridge, method, [.. floor, .. connections]))
         {
             stamps.Add(stamp);
         }
 
-        return new BridgeRating(bridge, method, [.. members, .. floor], stamps.All, crossings);
+        return new BridgeRating(bridge, method, [.. members, .. floor, .. connections], stamps.All, crossings);
     }
 }

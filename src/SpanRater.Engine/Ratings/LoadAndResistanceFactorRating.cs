@@ -77,6 +77,7 @@ internal sealed class LoadAndResistanceFactorRating : RatingMethod
             Column = _ => ColumnCurve.LoadAndResistance,
             Timber = (timber, width, depth) => TimberDesign.LoadAndResistance(timber, width, depth, isPermit: level.Name == "permit"),
             Beam = BeamRule.LoadAndResistance,
+            Connections = ConnectionRule.LoadAndResistance,
             HasMemberFactors = true,
             OwnWeightFactor = DeadFactors.Components,
         };

@@ -36,6 +36,12 @@ public static class BridgeFolder
     /// <summary>The table of the parts of the floor.</summary>
     public const string FloorFile = "floor.csv";
 
+    /// <summary>The table of connections.</summary>
+    public const string ConnectionsFile = "connections.csv";
+
+    /// <summary>The table of what is packed on pins.</summary>
+    public const string PackingFile = "packing.csv";
+
     /// <summary>The table of what was seen on the members.</summary>
     public const string FindingsFile = "findings.csv";
 
@@ -45,7 +51,7 @@ public static class BridgeFolder
     /// <summary>More crossings than these are told in one warning: a web of two systems has one in every panel.</summary>
     private const int MostCrossingsToldApart = 3;
 
-    private static readonly string[] KnownFiles = [BridgeFile, JointsFile, MembersFile, SectionsFile, LacingFile, MaterialsFile, FloorFile, FindingsFile, DeadFile, LoadsFile, VehiclesFile, LoadingsFile, FactorsFile];
+    private static readonly string[] KnownFiles = [BridgeFile, JointsFile, MembersFile, SectionsFile, LacingFile, MaterialsFile, FloorFile, ConnectionsFile, PackingFile, FindingsFile, DeadFile, LoadsFile, VehiclesFile, LoadingsFile, FactorsFile];
 
     /// <summary>Reads everything in the folder and finds every fault in one go.</summary>
     /// <param name="folder">The folder.</param>
@@ -107,10 +113,27 @@ public static class BridgeFolder
             findings.Warning(settings.Where, $"[floor] says what the floor bears, and there is no {FloorFile}: it has no effect.");
         }
 
+        IReadOnlyList<Connection> connections = ConnectionsOf(folder, truss, materials, said?.Built, [.. members?.Members.Select(m => m.Name) ?? [], .. floor?.Names ?? []], findings);
         Bridge? bridge = findings.HasErrors || truss is null || said is null
             ? null
-            : new Bridge(said.Name, said.Built, truss, said.Deck, said.Rating, deadLoads!.Cases, members!.Capacities) { RightCases = deadLoads.RightCases, DeadAccount = deadLoads.Account, Makes = makes.Left, RightMakes = makes.Right, Floor = parts };
+            : new Bridge(said.Name, said.Built, truss, said.Deck, said.Rating, deadLoads!.Cases, members!.Capacities) { RightCases = deadLoads.RightCases, DeadAccount = deadLoads.Account, Makes = makes.Left, RightMakes = makes.Right, Floor = parts, Connections = connections };
         return new BridgeReading(bridge, catalogue, joints?.Units ?? DisplayUnits.Si, findings, said?.MethodPlace ?? new Place(BridgeFile)) { Sections = sections, Seen = seen, Materials = materials };
+    }
+
+    private static List<Connection> ConnectionsOf(string folder, Truss? truss, MaterialsToml? materials, int? built, IReadOnlyList<string> otherNames, FindingList findings)
+    {
+        PackingTable? packing = Exists(folder, PackingFile) ? ReadTable(folder, PackingFile, findings, PackingTable.Read) : null;
+        if (!Exists(folder, ConnectionsFile))
+        {
+            if (packing is { Bars: [var first, ..] })
+            {
+                findings.Error(first.Row["pin"].Where, $"pin \"{first.Pin}\" is packed, and there is no {ConnectionsFile}: write its joint and diameter there.");
+            }
+
+            return [];
+        }
+
+        return truss is null ? [] : ReadTable(folder, ConnectionsFile, findings, (text, file, list) => ConnectionsTable.Read(text, file, truss, packing, materials, built, otherNames, list)) ?? [];
     }
 
     private static (bool AreThere, PartialFactorRating? Method) FactorsOf(string folder, FindingList findings) =>

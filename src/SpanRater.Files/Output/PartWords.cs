@@ -61,11 +61,32 @@ public static class PartWords
         _ => throw new ArgumentOutOfRangeException(nameof(mode), mode, "Every mode has a word."),
     };
 
+    /// <summary>How a connection fails.</summary>
+    /// <param name="mode">The mode.</param>
+    public static string Of(ConnectionMode mode) => mode switch
+    {
+        ConnectionMode.PinBending => "pin in bending",
+        ConnectionMode.PinBendingAndShear => "pin in bending and shear",
+        ConnectionMode.PinShear => "pin in shear",
+        ConnectionMode.PinBearing => "bearing on the pin",
+        ConnectionMode.Heads => "heads through the pin hole",
+        ConnectionMode.FastenerShear => "fasteners in shear",
+        ConnectionMode.FastenerBearing => "bearing of fasteners",
+        ConnectionMode.WhitmoreYield => "yield of the Whitmore width",
+        ConnectionMode.WhitmoreRupture => "rupture of the Whitmore width",
+        ConnectionMode.WhitmoreBuckling => "buckling of the Whitmore width",
+        ConnectionMode.BlockShear => "block shear",
+        ConnectionMode.PlaneYield => "yield of the plane",
+        ConnectionMode.PlaneRupture => "rupture of the plane",
+        _ => throw new ArgumentOutOfRangeException(nameof(mode), mode, "Every mode has a word."),
+    };
+
     /// <summary>The mode that governs a resistance.</summary>
     /// <param name="resistance">The resistance.</param>
     public static string Mode(PartResistance resistance) => resistance switch
     {
         HangerResistance hanger => ModeWords.Of(hanger.Bars.Governing),
+        ConnectionResistance connection => Of(connection.Governing.Mode),
         BeamResistance beam => Of(beam.Governing.Strength.Mode),
         _ => throw new ArgumentOutOfRangeException(nameof(resistance), resistance, "Every resistance has a word."),
     };

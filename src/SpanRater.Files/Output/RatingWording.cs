@@ -85,7 +85,7 @@ public static class RatingWording
     public static string NameAt(RatingRow row)
     {
         ArgumentNullException.ThrowIfNull(row);
-        return row is PartRow { At: { Length: > 0 } at } ? $"{row.Name} at {at}" : row.Name;
+        return row is PartRow { At: { Length: > 0 } at } && !row.Name.Contains(at, StringComparison.Ordinal) ? $"{row.Name} at {at}" : row.Name;
     }
 
     /// <summary>The name of the member or part, with its truss where the trusses are told apart.</summary>

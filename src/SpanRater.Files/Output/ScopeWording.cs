@@ -8,14 +8,15 @@ public static class ScopeWording
     public static string Of(Bridge bridge)
     {
         ArgumentNullException.ThrowIfNull(bridge);
+        string connections = bridge.Connections.Count == 0 ? Words.NoConnections : Words.OtherConnections;
         if (bridge.Floor is not { } floor)
         {
-            return Words.TrussOnly;
+            return bridge.Connections.Count == 0 ? Words.TrussOnly : $"{Words.NoFloor} {connections}";
         }
 
         string[] given = [.. Floor.Kinds.Where(k => floor.Parts.Any(p => p.Kind == k)).Select(Plural)], missing = [.. floor.NotGiven.Select(Plural)];
         string lacking = missing.Length == 0 ? "" : $" The floor is not whole: {string.Join(", ", missing)} {(missing is ["deck"] ? "is" : "are")} not given.";
-        return $"Truss members{string.Concat(given.Select(g => $", {g}"))} are rated.{lacking} {Words.NoConnections}";
+        return $"Truss members{string.Concat(given.Select(g => $", {g}"))} are rated.{lacking} {connections}";
     }
 
     private static string Plural(PartKind kind) => kind == PartKind.Deck ? "deck" : $"{PartWords.Of(kind)}s";

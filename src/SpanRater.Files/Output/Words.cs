@@ -15,6 +15,13 @@ public static class Words
     public const string NoConnections =
         "Pins, gussets, the ends of floorbeams and stringers, and bearings are not rated here, and on old bridges they may govern.";
 
+    /// <summary>What a rating with some connections leaves out.</summary>
+    public const string OtherConnections =
+        "Of the connections those that connections.csv gives are rated; all others, the ends of floorbeams and stringers, and bearings are not, and on old bridges they may govern.";
+
+    /// <summary>What a rating without a floor leaves out.</summary>
+    public const string NoFloor = "No floor. Deck, stringers, floorbeams and hanger connections are not rated here, and on old bridges they often govern.";
+
     /// <summary>tension or compression.</summary>
     /// <param name="sense">The sense.</param>
     public static string Of(Sense sense) => sense == Sense.Tension ? "tension" : "compression";

@@ -51,6 +51,7 @@ internal static class PartLiveTelling
         PartLive.OnFloorbeam floorbeam => OnFloorbeam(floorbeam, row, rating, units),
         PartLive.AtEnd end => AtEnd(end, row, rating, units),
         PartLive.OnPlank plank => OnPlank(plank, row, units),
+        PartLive.InTruss truss => InTruss(truss, row, units),
         PartLive.OnStrip strip => [new ResultBlock.Paragraph($"{LiveLoadWording.Name(strip.Part, units)} on its span, times {(strip.Part is LivePart.OfCrowd ? $"the width that it carries, {Told.Length(strip.Across, units)}" : $"its share, {Told.Number(strip.Across)}")}: {PartTelling.Value(strip.Effect, row, units)}.")],
         _ => [],
     };
@@ -137,6 +138,25 @@ internal static class PartLiveTelling
                 yield return new ResultBlock.Paragraph($"{LiveLoadWording.Name(part, units)}: on the floorbeam{at} it brings {Force(part.Force, units)}.");
                 break;
         }
+    }
+
+    private static IEnumerable<ResultBlock> InTruss(PartLive.InTruss part, PartRow row, DisplayUnits units)
+    {
+        if (part.Shared.Part is LivePart.Axles { Peak: var peak, Vehicle: var vehicle })
+        {
+            yield return new ResultBlock.Paragraph($"{vehicle.Name} whole on one truss brings {PartTelling.Value(peak.Force, row, units)}, front axle at {Told.Length(peak.Station, units)}, driving to the {Words.Of(peak.Direction)}. Its axles on the influence line of the effect:");
+            yield return new ResultBlock.Grid(new ResultTable(
+                [new("station", Quantity.Length), new("load", Quantity.Force), new(row.ActsAs == PartEffect.Moment ? "ordinate" : "ordinate [-]", row.ActsAs == PartEffect.Moment ? Quantity.Length : Quantity.Number, 5), new(row.ActsAs == PartEffect.Moment ? "moment" : "force", PartWords.QuantityOf(row.ActsAs), 4)],
+                [.. peak.Axles.Where(a => a.Effect != 0).Select(a => (IReadOnlyList<object?>)[a.Station, a.Load, a.Ordinate, a.Effect])]));
+        }
+        else
+        {
+            yield return new ResultBlock.Paragraph($"{LiveLoadWording.Name(part.Shared.Part, units)}: {PartTelling.Value(part.Along, row, units)} of one on one truss.");
+        }
+
+        yield return new ResultBlock.Paragraph(part.Shared.Lateral is { } lateral
+            ? $"The truss carries {Told.Number(lateral.Value)} of it, presence factor {Number(lateral.Presence)} in it."
+            : $"The truss carries {Told.Length(part.Across, units)} of its width.");
     }
 
     private static IEnumerable<ResultBlock> OnPlank(PartLive.OnPlank part, PartRow row, DisplayUnits units)

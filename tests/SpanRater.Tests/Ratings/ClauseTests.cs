@@ -47,6 +47,12 @@ public class ClauseTests
                 "operating level of timber",
                 "lanes on stringers",
                 "spread on laminated decks",
+                "ASR pins at operating level",
+                "LRFR rivets",
+                "LRFR bolts",
+                "gussets in tension",
+                "gussets in compression",
+                "gussets in shear",
             ],
             Clauses.ToConfirm.Select(c => c.Name));
 

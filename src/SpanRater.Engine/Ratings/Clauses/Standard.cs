@@ -56,6 +56,9 @@ public sealed record Standard(string Name, string Edition)
     /// <summary>Buckling of columns and frames: Timoshenko and Gere.</summary>
     public static Standard ElasticStability { get; } = new("Timoshenko and Gere, Theory of Elastic Stability", "2nd ed. (1961)");
 
+    /// <summary>Gusset plates in service.</summary>
+    public static Standard GussetGuide { get; } = new("FHWA-IF-09-014, Load Rating Guidance for Gusset Plates", "(2009)");
+
     /// <summary>Road signs.</summary>
     public static Standard TrafficSigns { get; } = new("Manual on Uniform Traffic Control Devices", "(2003)");
 

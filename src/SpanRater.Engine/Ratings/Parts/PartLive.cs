@@ -50,6 +50,10 @@ public abstract record PartLive(double Along, double Across, AppliedImpact Impac
     /// <summary>The effect without impact [N or N·m].</summary>
     public double Effect => Along * Across;
 
+    /// <summary>A part of the load on a connection, by its influence line.</summary>
+    /// <param name="Shared">The part and its share.</param>
+    public sealed record InTruss(SharedPart Shared) : PartLive(Shared.Part.Force, Shared.Share, Shared.Impact);
+
     /// <summary>What the sharing of the load rests on.</summary>
     public virtual IEnumerable<Clause> Rests => [];
 

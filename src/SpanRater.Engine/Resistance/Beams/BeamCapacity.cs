@@ -57,7 +57,11 @@ public static class BeamCapacity
             missing.Add(new MissingDatum.BeamRule(rules.Method));
         }
 
-        if (effect == BeamEffect.Moment)
+        if (effect == BeamEffect.Bearing)
+        {
+            missing.Add(new MissingDatum.MetalBearing());
+        }
+        else if (effect == BeamEffect.Moment)
         {
             if (asBuilt.PartsNotPlaced.Count > 0)
             {
@@ -158,7 +162,7 @@ public static class BeamCapacity
             TimberBeamStrength strength = effect switch
             {
                 BeamEffect.Moment => TimberBeam.Bending(design, width, depth, make.Unbraced ?? 0),
-                BeamEffect.Shear => TimberBeam.Shear(design, width, depth, make.DepthAtEnd, make.NotchIsTapered),
+                BeamEffect.Shear => TimberBeam.Shear(design, width, depth, make.DepthAtEnd, make.NotchIsTapered, shape[ShapeDimension.Depth]),
                 _ => TimberBeam.Bearing(design, width, make.Bearing!.Value),
             };
             if (strength.Slenderness > TimberBeam.MostSlender)

@@ -67,14 +67,20 @@ public sealed record LateralBuckling(double Unbraced, double Plain, FlangeAndWeb
 /// <param name="Depth">Whole depth [m].</param>
 public sealed record FlangeAndWeb(double FlangeWidth, double FlangeThickness, double WebDepth, double WebThickness, double Depth)
 {
+    /// <summary>Width of the other flange [m].</summary>
+    public required double OtherWidth { get; init; }
+
+    /// <summary>Its thickness [m].</summary>
+    public required double OtherThickness { get; init; }
+
     /// <summary>Radius of gyration of the compression flange and a third of the compressed web [m].</summary>
     public double Radius => FlangeWidth / Math.Sqrt(12 * (1 + (WebDepth * WebThickness / (3 * FlangeWidth * FlangeThickness))));
 
     /// <summary>Moment of inertia of the compression flange about the web [m⁴].</summary>
     public double FlangeInertia => FlangeThickness * Math.Pow(FlangeWidth, 3) / 12;
 
-    /// <summary>Torsion constant, flanges alike [m⁴].</summary>
-    public double Torsion => ((2 * FlangeWidth * Math.Pow(FlangeThickness, 3)) + (WebDepth * Math.Pow(WebThickness, 3))) / 3;
+    /// <summary>Torsion constant [m⁴].</summary>
+    public double Torsion => ((FlangeWidth * Math.Pow(FlangeThickness, 3)) + (OtherWidth * Math.Pow(OtherThickness, 3)) + (WebDepth * Math.Pow(WebThickness, 3))) / 3;
 
     /// <summary>The I-shape of a section; null where the section is not one I-shape.</summary>
     public static FlangeAndWeb? Of(MemberSection section)
@@ -87,7 +93,11 @@ public sealed record FlangeAndWeb(double FlangeWidth, double FlangeThickness, do
 
         double flange = shape[ShapeDimension.TopFlange] ?? shape[ShapeDimension.Flange]!.Value, other = shape[ShapeDimension.BottomFlange] ?? shape[ShapeDimension.Flange]!.Value;
         double depth = shape[ShapeDimension.Depth]!.Value;
-        return new FlangeAndWeb(shape[ShapeDimension.TopWidth] ?? shape[ShapeDimension.Width]!.Value, flange, depth - flange - other, shape[ShapeDimension.Web]!.Value, depth);
+        return new FlangeAndWeb(shape[ShapeDimension.TopWidth] ?? shape[ShapeDimension.Width]!.Value, flange, depth - flange - other, shape[ShapeDimension.Web]!.Value, depth)
+        {
+            OtherWidth = shape[ShapeDimension.BottomWidth] ?? shape[ShapeDimension.Width]!.Value,
+            OtherThickness = other,
+        };
     }
 }
 

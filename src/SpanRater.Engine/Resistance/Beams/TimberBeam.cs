@@ -37,15 +37,17 @@ public static class TimberBeam
     /// <param name="depth">Whole depth [m].</param>
     /// <param name="atEnd">Depth over the bearing, at most the whole depth [m]; null for all of it.</param>
     /// <param name="isTapered">Whether it is cut away along a taper.</param>
-    public static TimberBeamStrength Shear(TimberDesign design, double width, double depth, double? atEnd, bool isTapered)
+    /// <param name="soundDepth">Whole depth as built, which a notch is measured against: what has rotted away since makes no notch shallower [m].</param>
+    public static TimberBeamStrength Shear(TimberDesign design, double width, double depth, double? atEnd, bool isTapered, double? soundDepth = null)
     {
         ArgumentNullException.ThrowIfNull(design);
         Checked.Positive(width, nameof(width));
         Checked.Positive(depth, nameof(depth));
         double left = Math.Min(atEnd ?? depth, depth);
         Checked.Positive(left, nameof(atEnd));
-        bool isNotched = left < depth && !isTapered;
-        return new TimberBeamStrength(BeamMode.TimberShear, 2 * width * left / 3, design.Shear, isNotched ? left * left / (depth * depth) : 1, [.. design.ShearFactors, .. design.LevelFactors], isNotched ? [BeamClauses.TimberShear, BeamClauses.Notch] : left < depth ? [BeamClauses.TimberShear, BeamClauses.Taper] : [BeamClauses.TimberShear])
+        double whole = Math.Max(depth, soundDepth ?? depth);
+        bool isNotched = atEnd < whole && !isTapered;
+        return new TimberBeamStrength(BeamMode.TimberShear, 2 * width * left / 3, design.Shear, isNotched ? left * left / (whole * whole) : 1, [.. design.ShearFactors, .. design.LevelFactors], isNotched ? [BeamClauses.TimberShear, BeamClauses.Notch] : left < depth ? [BeamClauses.TimberShear, BeamClauses.Taper] : [BeamClauses.TimberShear])
         {
             Width = width,
             Depth = left,

@@ -21,6 +21,9 @@ public sealed record StrengthRules
     /// <summary>Metal beams; null where the method has no rule for them.</summary>
     public BeamRule? Beam { get; init; }
 
+    /// <summary>Connections; null where the method has no rule for them.</summary>
+    public ConnectionRule? Connections { get; init; }
+
     /// <summary>Whether condition and system factors are on the resistance.</summary>
     public bool HasMemberFactors { get; init; }
 

@@ -71,12 +71,29 @@ public abstract record MissingDatum
     /// <param name="Section">Name of the section.</param>
     public sealed record NoWeb(string Section) : MissingDatum;
 
+    /// <summary>The program has no rule for the bearing of a metal beam.</summary>
+    public sealed record MetalBearing() : MissingDatum;
+
     /// <summary>The length of a bearing is not given.</summary>
     public sealed record BearingLength() : MissingDatum;
 
     /// <summary>A timber beam more slender than its rule holds for.</summary>
     /// <param name="Slenderness">RB [-].</param>
     public sealed record TooSlenderBeam(double Slenderness) : MissingDatum;
+
+    /// <summary>The method has no rule for a connection of this kind.</summary>
+    /// <param name="Method">Name of the method.</param>
+    public sealed record ConnectionRule(string Method) : MissingDatum;
+
+    /// <summary>The forces in members at a connection depend on which rods act.</summary>
+    /// <param name="Members">Names of the members.</param>
+    public sealed record RodsDecide(string Members) : MissingDatum;
+
+    /// <summary>What is packed on a pin does not balance.</summary>
+    public sealed record PackingOutOfBalance() : MissingDatum;
+
+    /// <summary>The middle length of a gusset plate in compression is not given.</summary>
+    public sealed record MiddleLength() : MissingDatum;
 
     /// <summary>The holes of parts are not given, so that the net section is not known.</summary>
     /// <param name="Section">Name of the section.</param>
