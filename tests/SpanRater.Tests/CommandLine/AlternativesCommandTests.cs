@@ -70,9 +70,10 @@ public sealed class AlternativesCommandTests : IDisposable
     [Fact]
     public void Rate_HollisFork_GivesTheRatingInTonsCut()
     {
-        string line = Run.Of("rate", Repository.Sample("hollis-fork")).Output.Split('\n').First(l => l.StartsWith("Type 3 ", StringComparison.Ordinal));
+        using BridgeOnDisk truss = BridgeOnDisk.TrussOfSample("hollis-fork");
+        string line = Run.Of("rate", truss.Folder).Output.Split('\n').First(l => l.StartsWith("Type 3 ", StringComparison.Ordinal));
         Assert.EndsWith(" 22.1", line.TrimEnd(), StringComparison.Ordinal);
-        using JsonDocument json = JsonDocument.Parse(Run.Of("rate", Repository.Sample("hollis-fork"), "--format", "json").Output);
+        using JsonDocument json = JsonDocument.Parse(Run.Of("rate", truss.Folder, "--format", "json").Output);
         JsonElement row = json.RootElement.GetProperty("ratings").EnumerateArray().First(r => r.GetProperty("vehicle").GetString() == "Type 3");
         Assert.Equal(25 * row.GetProperty("factor").GetDouble(), row.GetProperty("equivalentUsTons").GetDouble(), 1e-6);
     }

@@ -68,12 +68,12 @@ public sealed class BadFloorTests : IDisposable
 
     // Each datum by itself, so that the reader sees what to write.
     [Theory]
-    [InlineData("floor.csv", "planks,deck,plank,plank,wood", "planks,deck,plank,,wood", "planks in bending: No section. Name one of sections.csv under section in floor.csv")]
-    [InlineData("floor.csv", "planks,deck,plank,plank,wood,,,,,,,,,\n", "", "stringers in bending: What the deck is decides how much of a wheel one stringer takes, and floor.csv has no row of kind deck. Write one with its type")]
-    [InlineData("floor.csv", "deck,plank,plank,wood", "deck,concrete,plank,wood", "planks in bending: The program has no rule for a deck of concrete or steel: it counts for what stringers take, and is not rated itself")]
-    [InlineData("floor.csv", "stringers,stringer,,stringer,iron,2,7,,,0,,,,\n", "", "planks in bending: What carries the deck is not given, and with it its span. Write a row of kind stringer, or span in the row of the deck")]
-    [InlineData("bridge.toml", "deck_dw = \"10 psf\"\n", "", "planks, stringers, floorbeam in bending: What the deck weighs is missing. Write deck_dw under [floor] in bridge.toml, or the layers in dead.csv")]
-    [InlineData("bridge.toml", "truss_spacing = \"14 ft\"", "truss_share = 0.6\ntruss_share_reason = \"a test\"", "floorbeam in bending: Where wheels stand across the deck is not known. Write truss_spacing under [deck] in bridge.toml")]
+    [InlineData("floor.csv", "planks,deck,plank,plank,wood", "planks,deck,plank,,wood", "planks in bending and shear: No section. Name one of sections.csv under section in floor.csv")]
+    [InlineData("floor.csv", "planks,deck,plank,plank,wood,,,,,,,,,\n", "", "stringers in bending and shear: What the deck is decides how much of a wheel one stringer takes, and floor.csv has no row of kind deck. Write one with its type")]
+    [InlineData("floor.csv", "deck,plank,plank,wood", "deck,concrete,plank,wood", "planks in bending and shear: The program has no rule for a deck of concrete or steel: it counts for what stringers take, and is not rated itself")]
+    [InlineData("floor.csv", "stringers,stringer,,stringer,iron,2,7,,,0,,,,\n", "", "planks in bending and shear: What carries the deck is not given, and with it its span. Write a row of kind stringer, or span in the row of the deck")]
+    [InlineData("bridge.toml", "deck_dw = \"10 psf\"\n", "", "planks, stringers, floorbeam in bending and shear: What the deck weighs is missing. Write deck_dw under [floor] in bridge.toml, or the layers in dead.csv")]
+    [InlineData("bridge.toml", "truss_spacing = \"14 ft\"", "truss_share = 0.6\ntruss_share_reason = \"a test\"", "floorbeam in bending and shear: Where wheels stand across the deck is not known. Write truss_spacing under [deck] in bridge.toml")]
     public void Rate_ADatumMissing_IsNotRatedAndSaysWhich(string file, string old, string with, string reason)
     {
         bridge.Replace(file, old, with);

@@ -15,14 +15,15 @@ public sealed class PostCommandTests : IDisposable
     [Fact]
     public void Post_HollisFork_PostsTheHipVertical()
     {
-        Run run = Run.Of("post", Repository.Sample("hollis-fork"));
+        using BridgeOnDisk truss = BridgeOnDisk.TrussOfSample("hollis-fork");
+        Run run = Run.Of("post", truss.Folder);
 
         Assert.Equal((0, ""), (run.Status, run.Error));
         Assert.Contains("One limit for all legal types asked for (by the operating rating): 22 US tons, set by Type 3 (L1U1 in tension, rating factor 0.887).", run.Output, StringComparison.Ordinal);
         Assert.Contains("Emergency vehicles that need limits of their own: EV3, EV2.", run.Output, StringComparison.Ordinal);
         Assert.Contains("Not asked for, so that no limit here covers them: SU4, SU5, SU6, SU7.", run.Output, StringComparison.Ordinal);
         Assert.Contains("Sample milk truck (class farm)", run.Output, StringComparison.Ordinal);
-        using JsonDocument json = Json(Repository.Sample("hollis-fork"));
+        using JsonDocument json = Json(truss.Folder);
         JsonElement row = json.RootElement.GetProperty("postings").EnumerateArray().Single(p => p.GetProperty("vehicle").GetString() == "Type 3");
         Assert.Equal((29.86 - 7.68) / (30.75 * 0.625 * 1.30) * 50 * 4.4482216, row.GetProperty("safeLoad").GetDouble(), 0.2);
         Assert.Equal(22, row.GetProperty("postedUsTons").GetInt32());

@@ -44,7 +44,8 @@ internal sealed class FloorRater
         IReadOnlyList<PartLive> worst = demand.Ways.MaxBy(w => w.Sum(p => p.WithImpact)) ?? [];
         double live = worst.Sum(p => p.Effect), withImpact = worst.Sum(p => p.WithImpact);
         double onComponents = deadFactors.OnComponents(demand.Components), onWearing = deadFactors.OnWearingSurface(demand.Wearing);
-        MissingDatum[] lacking = [.. demand.Part.Lacking, .. demand.Missing, .. missing];
+        // A deck that the program has no rule for asks for nothing else.
+        MissingDatum[] lacking = demand.Missing.Any(m => m is MissingDatum.DeckRule) ? [new MissingDatum.DeckRule()] : [.. demand.Part.Lacking, .. demand.Missing, .. missing];
         var row = new PartRow
         {
             Kind = demand.Part.Kind,

@@ -8,17 +8,19 @@ internal static class NotRatedList
     /// <summary>One line a reason and effect, with its parts or vehicles.</summary>
     public static List<string> Lines(IEnumerable<RatingRow> rows, IReadOnlyList<string> notAsked, DisplayUnits units) =>
         [
-            .. Entries(rows, notAsked, units).GroupBy(e => (e.Sense, e.Reason)).Select(g =>
+            .. Entries(rows, notAsked, units)
+                .GroupBy(e => (e.Truss, e.Member, e.Vehicle, e.Reason)).Select(same => same.First() with { Sense = same.First().Sense is null ? null : string.Join(" and ", same.Select(e => e.Sense)) })
+                .GroupBy(e => (e.Sense, e.Reason)).Select(g =>
                 $"{string.Join(", ", g.GroupBy(e => e.Member ?? e.Vehicle).Select(m => m.Count() == 1 && m.First().Truss is { } truss ? $"{m.Key} ({truss})" : m.Key))}{(g.Key.Sense is null ? "" : $" in {g.Key.Sense}")}: {g.Key.Reason}"),
         ];
 
-    private static List<(string? Truss, string? Member, string? Sense, string? Vehicle, string Reason)> Entries(
+    private static List<Entry> Entries(
         IEnumerable<RatingRow> rows, IReadOnlyList<string> notAsked, DisplayUnits units) =>
         [
             .. rows.Select(r => r.IsAboutItsVehicle
-                ? ((string?)null, (string?)null, (string?)null, r.Vehicle.Name, RatingWording.Of(r.Reason!, units))
-                : (r.Truss, r.Name, RatingWording.ActsIn(r), (string?)null, RatingWording.Of(r.Reason!, units))).Distinct(),
-            .. notAsked.Select(v => ((string?)null, (string?)null, (string?)null, (string?)v, "not asked for: name it under vehicles in bridge.toml [rating]")),
+                ? new Entry(null, null, null, r.Vehicle.Name, RatingWording.Of(r.Reason!, units))
+                : new Entry(r.Truss, r.Name, RatingWording.ActsIn(r), null, RatingWording.Of(r.Reason!, units))).Distinct(),
+            .. notAsked.Select(v => new Entry(null, null, null, v, "not asked for: name it under vehicles in bridge.toml [rating]")),
         ];
 
     /// <summary>The same as facts.</summary>
@@ -30,7 +32,9 @@ internal static class NotRatedList
             json.WriteStartObject();
             json.WriteString("truss", truss);
             json.WriteString("member", member);
-            json.WriteString("sense", sense);
+            bool hasSense = sense == Words.Of(Sense.Tension) || sense == Words.Of(Sense.Compression);
+            json.WriteString("effect", member is null ? null : hasSense ? PartWords.Of(PartEffect.Force) : sense == PartWords.InWords(PartEffect.Moment) ? PartWords.Of(PartEffect.Moment) : sense);
+            json.WriteString("sense", hasSense ? sense : null);
             json.WriteString("vehicle", vehicle);
             json.WriteString("reason", reason);
             json.WriteEndObject();
@@ -38,4 +42,6 @@ internal static class NotRatedList
 
         json.WriteEndArray();
     }
+
+    private sealed record Entry(string? Truss, string? Member, string? Sense, string? Vehicle, string Reason);
 }

@@ -25,7 +25,12 @@ internal static class RatingTables
         bool whole = rating.PartRows.Count > 0;
         return new ResultTable(
             [new("vehicle"), new("class"), new("level"), new("weight", Quantity.Force), new("lanes"), new("share with presence", Quantity.Number, 3), new("lowest factor"), new(whole ? "part" : "member"), new(whole ? "in" : "sense"), new("RF × weight [US ton]")],
-            [.. rating.Rows.GroupBy(r => (r.Vehicle, r.Level.Name)).Select(g => VehicleRow(g.First(), g.FirstOrDefault(r => r.Share is not null)?.Share))]);
+            [
+                .. rating.Rows.GroupBy(r => (r.Vehicle, r.Level.Name))
+
+                    // Of a load that is withheld or not rated on the trusses no part of the floor gives the lowest factor.
+                    .Select(g => VehicleRow(g.FirstOrDefault(r => r.IsAboutItsVehicle && r.Status != RatingStatus.DeadExceeds) ?? g.First(), g.FirstOrDefault(r => r.Share is not null)?.Share)),
+            ]);
     }
 
     private static IReadOnlyList<object?> VehicleRow(RatingRow r, LateralShare? share) =>
