@@ -11,12 +11,12 @@ internal sealed class BridgeCommand
     private readonly Option<string?>? picture;
     private readonly Option<string?>? truss;
 
-    public BridgeCommand(Surroundings surroundings, string name, string description, bool draws, bool showsEveryTruss = false)
+    public BridgeCommand(Surroundings surroundings, string name, string description, bool draws, bool showsEveryTruss = false, string drawn = "Draw it as well: PNG or SVG by the file's ending.")
     {
         this.surroundings = surroundings;
         Bridge.CompletionSources.Add(context => NamesToComplete.BridgeFolders(context.WordToComplete));
         Command = new Command(name, description) { Bridge };
-        picture = draws ? new Option<string?>("--picture") { Description = "Draw it as well: PNG or SVG by the file's ending.", HelpName = "FILE" } : null;
+        picture = draws ? new Option<string?>("--picture") { Description = drawn, HelpName = "FILE" } : null;
         truss = showsEveryTruss ? null : new Option<string?>("--truss") { Description = "Where the dead loads of the two trusses differ: the truss to show. Unset: the left one, and that is said.", HelpName = "NAME" };
         truss?.CompletionSources.Add(context => NamesToComplete.Trusses(context.ParseResult.GetValue(Bridge)));
     }

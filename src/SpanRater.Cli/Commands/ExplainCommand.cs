@@ -1,5 +1,6 @@
 using System.CommandLine;
 using SpanRater.Files;
+using SpanRater.Pictures;
 using SpanRater.Reports;
 
 namespace SpanRater.Cli.Commands;
@@ -9,7 +10,7 @@ internal static class ExplainCommand
 {
     public static Command Make(Surroundings surroundings)
     {
-        var command = new BridgeCommand(surroundings, "explain", "Open the rating factors of one member or part under one vehicle down to what was given. " + Words.Caution, draws: false, showsEveryTruss: true);
+        var command = new BridgeCommand(surroundings, "explain", "Open the rating factors of one member or part under one vehicle down to what was given. " + Words.Caution, draws: true, showsEveryTruss: true, drawn: "Draw the packing of the pin that --part names: PNG or SVG by the file's ending.");
         Option<string?> member = command.MemberOption("The truss member. This, or --part.");
         var part = new Option<string?>("--part") { Description = "The part of the floor, or the connection, by its name in floor.csv or connections.csv.", HelpName = "NAME" };
         part.CompletionSources.Add(context => NamesToComplete.Parts(context.ParseResult.GetValue(command.Bridge)));
@@ -22,6 +23,12 @@ internal static class ExplainCommand
             Bridge bridge = reading.Bridge!;
             RatingMethod method = RateCommand.MethodOf(reading);
             (int? index, string? name) = Asked(bridge, parsed.GetValue(member), parsed.GetValue(part));
+            PinConnection? pin = bridge.Connections.OfType<PinConnection>().FirstOrDefault(c => c.Name == name);
+            if (answer.PictureFile is not null && pin is null)
+            {
+                throw new RefusedException("--picture: explain draws the packing of a pin, and nothing else: name a pin with --part, or leave --picture out.");
+            }
+
             LiveLoad load = BridgeInput.Find(reading.Catalogue, parsed.GetRequiredValue(vehicle), "--vehicle");
             Sense? only = parsed.GetValue(sense) switch
             {
@@ -33,7 +40,8 @@ internal static class ExplainCommand
                 BridgeRater.Rate(bridge, method, [load, .. NeighboursOf(load, reading)]).TryGet(out BridgeRating? rating, out Refusal? refusal)
                     ? index is { } at ? RatingExplanation.Of(rating, at, load, only, units) : PartExplanation.Of(rating, name!, load, units)
                     : RatingPage.Refused(bridge, method, refusal),
-                units);
+                units,
+                pin is not null && rating is not null ? () => PinPicture.Of(bridge, pin, PartExplanation.WorstOn(pin, rating), units) : null);
         });
     }
 

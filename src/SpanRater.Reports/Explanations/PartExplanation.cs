@@ -52,6 +52,18 @@ public static class PartExplanation
             IsAnswer: rows.Any(r => r.Factor is not null));
     }
 
+    /// <summary>Where a pin is worst for the vehicles of a rating, in a sentence; empty where it has no rating.</summary>
+    /// <param name="pin">The pin.</param>
+    /// <param name="rating">The rating.</param>
+    public static string WorstOn(PinConnection pin, BridgeRating rating)
+    {
+        ArgumentNullException.ThrowIfNull(pin);
+        ArgumentNullException.ThrowIfNull(rating);
+        return rating.PartRows.Where(r => r.Name == pin.Name && r.Factor is not null).MinBy(r => r.Factor) is { Resistance: ConnectionResistance { At: { } at } } worst
+            ? $"Lowest for {worst.Vehicle.Name}, {worst.Level.Name}: {PartWords.Of(worst.ActsAs)} {at}, RF {Words.Factor(worst.Factor!.Value)} ({rating.Method.Name})."
+            : "";
+    }
+
     private static IEnumerable<(string What, double? Value, Quantity Quantity)> Facts(PartRow row)
     {
         Quantity effect = PartWords.QuantityOf(row.ActsAs);

@@ -57,6 +57,8 @@ internal static class ExamplePictures
         ["cross-section share given"] = () => CrossSectionOf(22, 20, 0, share: 0.7),
         ["cross-section long names"] = () => CrossSectionOf(22, 20, 0.25, LongName),
         ["cross-section strips"] = Strips,
+        ["packing"] = () => PackingOf(0.75, DisplayUnits.Us),
+        ["packing of thin bars"] = () => PackingOf(0.125, DisplayUnits.Si),
         ["rating Warren"] = () => RatingPicture.Of(ExampleBridges.RatedWarren("L1U1"), DisplayUnits.Si),
         ["rating K-truss"] = () => RatingPicture.Of(ExampleBridges.RatedKTruss("M2L2", "U3U4"), DisplayUnits.Us),
         ["rating long names"] = () => RatingPicture.Of(
@@ -101,6 +103,17 @@ internal static class ExamplePictures
         return CrossSectionPicture.Of(
             "Strips", "Lane loads on two lanes.", null, deck, [new CrossSection(0, "Two lanes.", [], share.OnLeft[1].Strips, "lane load", "R = 1.000 w", "R = w × (0.727 + 0.273) = 1.000 w.")], DisplayUnits.Us);
     }
+
+    /// <summary>A pin at L1 of the Warren truss: chords, diagonal, hanger and floor, bars as thick as said [in], gaps of 1/4 in and one of 2 in.</summary>
+    public static Picture PackingOf(double thickness, DisplayUnits units)
+    {
+        Bridge bridge = ExampleBridges.RatedWarren("L1U1").Bridge;
+        PinLoad[] loads = [Of(bridge, "L0L1"), Of(bridge, "L1L2"), new PinLoad.OfFloor(), Of(bridge, "L1U1"), Of(bridge, "L1U1"), new PinLoad.OfFloor(), Of(bridge, "L1L2"), Of(bridge, "L0L1")];
+        PackedBar[] bars = [.. loads.Select((l, i) => new PackedBar(l, l is PinLoad.OfMember of ? bridge.Truss.Members[of.Member].Name : "floor", thickness * Foot / 12, i == 0 ? 0 : (i == 4 ? 2 : 0.25) * Foot / 12))];
+        return PinPicture.Of(bridge, new PinConnection("pin L1", 0, bridge.Truss.Joints.ToList().FindIndex(j => j.Name == "L1"), 2.125 * Foot / 12, bars), "Remark.", units);
+    }
+
+    private static PinLoad.OfMember Of(Bridge bridge, string member) => new(bridge.Truss.Members.ToList().FindIndex(m => m.Name == member));
 
     private static Picture Influence(Truss truss, string effect, DisplayUnits units) =>
         InfluencePicture.OfEffect("Influence", ExampleBridges.LinesOf(truss), effect, units);
