@@ -156,6 +156,19 @@ public class BeamCapacityTests
         Assert.Equal((10.92 - 2) / 10.92, Resistance(Joist with { Section = seen }, BeamEffect.Shear, "LFR").Value / Resistance(Joist, BeamEffect.Shear, "LFR").Value, 1e-9);
     }
 
+    // 10 by 3 in laid flat is graded by its 10 in: CF 1.1, and not the 1.3 of a timber 3 in wide; Cfu is left at 1. Values No.1: 1,000 psi, CD 1.15, wet: 1,000 × 1.1 is below 1,150, CM 1.
+    [Fact]
+    public void Of_APlankLaidFlat_TakesTheFactorOfItsWiderSide()
+    {
+        TimberDesignValues row = TimberDesignValues.Find("Douglas Fir-Larch", TimberSizeClass.Dimension, "No.1")!;
+        BeamMake plank = Timber with { Section = FoundSection.Sound(Single(Solid(10, 3))), Material = Fir with { Values = row, Origin = new StrengthOrigin.ByGrade(row) } };
+        Assert.Equal(1000 * 1.15 * 1.1 * 10 * 9 / 6, Resistance(plank, BeamEffect.Moment, "ASR").Value / (Psi * Inch * Inch * Inch), 1e-6);
+        Assert.Equal(
+            Resistance(plank with { Section = FoundSection.Sound(Single(Solid(3, 10))), Unbraced = 0 }, BeamEffect.Moment, "ASR").Value * 3 / 10,
+            Resistance(plank, BeamEffect.Moment, "ASR").Value,
+            1e-6);
+    }
+
     // The web gone at one cut: nothing is left that carries the shear, and no number is made of it.
     [Fact]
     public void Of_AGirderWhoseWebIsGone_SaysThatThereIsNoWeb()
