@@ -58,7 +58,7 @@ public sealed record PlankWheel
             Load = load,
             ContactWidth = contact,
             Span = span,
-            Spread = type == DeckType.Plank ? plankWidth : Math.Max(plankWidth, (15 * Inch) + 0),
+            Spread = type == DeckType.Plank ? plankWidth : 15 * Inch,
             Moment = isContinuous ? 0.8 * simple : simple,
             Shear = Math.Max(load / 2, shear),
             Clauses = [FloorClauses.Contact, FloorClauses.PlankSpan, type == DeckType.Plank ? FloorClauses.PlankSpread : FloorClauses.LaminatedSpread, .. isContinuous ? [FloorClauses.ContinuousDeck] : Array.Empty<Clause>(), FloorClauses.PlankShear],

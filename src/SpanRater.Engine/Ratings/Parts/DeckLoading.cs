@@ -46,7 +46,7 @@ internal sealed class DeckLoading(Bridge bridge, Floor floor, RatingMethod metho
         IReadOnlyList<PartLive> Wheel(Vehicle vehicle, double load)
         {
             var wheel = PlankWheel.Of(load, clear, top, width, thickness, part.Type, part.IsContinuous);
-            return [new PartLive.OnPlank(vehicle, wheel, (effect == PartEffect.Moment ? wheel.Moment : wheel.Shear) * Math.Min(1, width / wheel.Spread), presence, none)];
+            return [new PartLive.OnPlank(vehicle, wheel, (effect == PartEffect.Moment ? wheel.Moment : wheel.Shear) * (width / wheel.Spread), presence, none)];
         }
 
         IReadOnlyList<IReadOnlyList<PartLive>> ways = load switch

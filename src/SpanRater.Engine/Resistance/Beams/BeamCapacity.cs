@@ -77,7 +77,7 @@ public static class BeamCapacity
                 missing.Add(new MissingDatum.LateralRule(asBuilt.Name));
             }
         }
-        else if (!WebsOf(asBuilt).Any())
+        else if (Cuts(make).Any(c => !WebsOf(c.Section).Any()))
         {
             missing.Add(new MissingDatum.NoWeb(asBuilt.Name));
         }
@@ -113,15 +113,19 @@ public static class BeamCapacity
         {
             if (shape.Kind == ShapeKind.StandingPlate)
             {
-                yield return (shape[ShapeDimension.Depth]!.Value, shape[ShapeDimension.Thickness]!.Value);
+                yield return Pierced(shape, ShapeDimension.Thickness, shape[ShapeDimension.Depth]!.Value);
             }
             else if (shape.Kind == ShapeKind.IBeam || shape.Kind == ShapeKind.WideFlange || shape.Kind == ShapeKind.Channel || shape.Kind == ShapeKind.ParallelChannel)
             {
                 double top = shape[ShapeDimension.TopFlange] ?? shape[ShapeDimension.Flange]!.Value, bottom = shape[ShapeDimension.BottomFlange] ?? shape[ShapeDimension.Flange]!.Value;
-                yield return (shape[ShapeDimension.Depth]!.Value - top - bottom, shape[ShapeDimension.Web]!.Value);
+                yield return Pierced(shape, ShapeDimension.Web, shape[ShapeDimension.Depth]!.Value - top - bottom);
             }
         }
     }
+
+    // Holes take from the thickness what they take from the depth, so that the web is as slender as with them at worst.
+    private static (double Depth, double Thickness) Pierced(SectionShape shape, ShapeDimension web, double depth) =>
+        (depth, shape[web]!.Value * (1 - (shape.HolesIn(web) / depth)));
 
     private static List<BeamModeAtCut> OfTimber(BeamMake make, TimberMaterial timber, BeamEffect effect, StrengthRules rules, List<MissingDatum> missing)
     {
@@ -138,7 +142,7 @@ public static class BeamCapacity
             missing.Add(new MissingDatum.TimberRule(rules.Method));
         }
 
-        bool isDeep = shape[ShapeDimension.Depth] > shape[ShapeDimension.Width] * (1 + 1e-9);
+        bool isDeep = Cuts(make).Select(c => c.Section.Parts[0].Pieces[0].Shape).Any(s => s[ShapeDimension.Depth] > s[ShapeDimension.Width] * (1 + 1e-9));
         if (effect == BeamEffect.Moment && isDeep && make.Unbraced is null)
         {
             missing.Add(new MissingDatum.FlangeHeld());
@@ -154,11 +158,14 @@ public static class BeamCapacity
             return modes;
         }
 
+        // Factors of size go by the timber that was graded: what has rotted away since makes none of them larger.
+        (double builtWidth, double builtDepth) = (shape[ShapeDimension.Width]!.Value, shape[ShapeDimension.Depth]!.Value);
+        bool isByWiderSide = timber.Values.SizeClass == TimberSizeClass.Dimension;
         foreach ((string? place, MemberSection section) in Cuts(make))
         {
             SectionShape left = section.Parts.SelectMany(p => p.Carrying).Single().Shape;
             double width = left[ShapeDimension.Width]!.Value, depth = left[ShapeDimension.Depth]!.Value;
-            TimberDesign design = rules.Timber!(timber, width, depth);
+            TimberDesign design = rules.Timber!(timber, isByWiderSide ? Math.Min(builtWidth, builtDepth) : builtWidth, isByWiderSide ? Math.Max(builtWidth, builtDepth) : builtDepth);
             TimberBeamStrength strength = effect switch
             {
                 BeamEffect.Moment => TimberBeam.Bending(design, width, depth, make.Unbraced ?? 0),

@@ -71,12 +71,12 @@ public static class TimberBeam
     /// <param name="depth">Depth [m].</param>
     public static double Effective(double unbraced, double depth) => unbraced / depth < 7 ? 2.06 * unbraced : (1.63 * unbraced) + (3 * depth);
 
-    /// <summary>Factor CL of stability from FbE/Fb* [-].</summary>
+    /// <summary>Factor CL of stability from FbE/Fb* [-], written so that nothing cancels where the ratio is large.</summary>
     /// <param name="ratio">FbE/Fb*, positive [-].</param>
     public static double Stability(double ratio)
     {
         Checked.Positive(ratio, nameof(ratio));
         double half = (1 + ratio) / Straight;
-        return half - Math.Sqrt((half * half) - (ratio / Curve));
+        return ratio / Curve / (half + Math.Sqrt((half * half) - (ratio / Curve)));
     }
 }

@@ -101,8 +101,11 @@ public sealed class SectionShape
     internal double LengthOf(ShapeDimension wall)
     {
         (double left, double right, double bottom, double top, bool isUpright) = Kind.WallOf(measures, wall);
-        return (isUpright ? top - bottom : right - left) - holes.Where(h => h.Wall == wall).Sum(h => h.Length);
+        return (isUpright ? top - bottom : right - left) - HolesIn(wall);
     }
+
+    /// <summary>How much of a wall is holes, side by side [m].</summary>
+    internal double HolesIn(ShapeDimension wall) => holes.Where(h => h.Wall == wall).Sum(h => h.Length);
 
     internal SectionShape OfTable(PublishedShape published) => new(Kind, measures, published, holes);
 
