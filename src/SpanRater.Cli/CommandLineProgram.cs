@@ -66,6 +66,7 @@ public static class CommandLineProgram
         root.Add(CapacityCommand.Make(surroundings));
         root.Add(MeasureCommand.Make(surroundings));
         root.Add(LimitsCommand.Make(surroundings));
+        root.Add(FatigueCommand.Make(surroundings));
         root.Add(DeflectCommand.Make(surroundings));
         root.Add(FrequencyCommand.Make(surroundings));
         root.Add(VehiclesCommand.Make(surroundings));
