@@ -112,7 +112,7 @@ public abstract record Stamp
     public sealed record StringersNotCounted(string Part) : Stamp;
 
     /// <summary>The floor is rated with an emergency vehicle alone, though the roadway has room for another beside it.</summary>
-    public sealed record EmergencyAloneOnFloor() : Stamp;
+    public sealed record EmergencyAloneOnParts() : Stamp;
 
     /// <summary>Posts and floorbeams alone hold the top joints of a pony truss sideways, and are not rated for it.</summary>
     public sealed record PonyFramesNotRated() : Stamp;

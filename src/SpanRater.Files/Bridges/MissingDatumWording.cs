@@ -44,7 +44,7 @@ public static class MissingDatumWording
         MissingDatum.TooSlenderBeam m => string.Create(CultureInfo.InvariantCulture, $"The timber is too slender: RB is {m.Slenderness:0.#}, and the rule ends at {TimberBeam.MostSlender:0}. Hold it closer"),
         MissingDatum.ConnectionRule m => $"{m.Method} has no rule for such a connection in the program",
         MissingDatum.RodsDecide m => $"The forces in {m.Members} depend on which rods act, and the program rates only connections whose forces do not",
-        MissingDatum.PackingOutOfBalance => "What is packed on the pin does not balance under every load: something is missing in packing.csv",
+        MissingDatum.PackingOutOfBalance => "What is packed on the pin does not balance: its forces leave a remainder, or would turn the pin by more than a tenth of its largest moment. Something is missing in packing.csv, or bars of a member stand on one side alone that are on both",
         MissingDatum.MiddleLength => "The length over which the gusset buckles is not known. Write middle length in connections.csv",
         MissingDatum.Holes m => $"Holes of {m.Parts} in section \"{m.Section}\" are missing, and with them the net section. Write holes and hole in sections.csv for the worst path, holes = 0 where there are none",
         MissingDatum.ShearLag => "Shear lag is missing: how much of the net section works. Write shear lag in members.csv, 1 where every part of the section is connected",

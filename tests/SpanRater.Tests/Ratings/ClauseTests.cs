@@ -53,6 +53,8 @@ public class ClauseTests
                 "gussets in tension",
                 "gussets in compression",
                 "gussets in shear",
+                "fatigue life",
+                "fatigue in tension",
             ],
             Clauses.ToConfirm.Select(c => c.Name));
 

@@ -57,6 +57,27 @@ public sealed class ConnectionRatingTests : IDisposable
         }
     }
 
+    // One bar of each beside another: forces balance, but they would turn the pin, so that shares by thickness cannot be what the bars carry.
+    [Fact]
+    public void Pin_WithAllBarsOnOneSide_IsNotRated()
+    {
+        folder.Write("packing.csv", "pin,bar,thickness [in],gap [in]\npin,L0L1,1,\npin,L1L2,1,0\npin,L1U1,1,0.5\npin,floor,1,0.25\n");
+        PartRow row = Rate(folder, "Type 3", "ASR").PartRows.First(r => r.Name == "pin");
+        Assert.Equal(RatingStatus.NotRated, row.Status);
+        Assert.IsType<MissingDatum.PackingOutOfBalance>(((NotRatedReason.PartLacks)row.Reason!).Lacking.Single());
+    }
+
+    // The upper hanger 1/16 in off: bars of 1/2 in and the floor's of 1 in are 1.0625 in apart there, 1 in at the other end, and whichever end is counted from, the larger moment counts.
+    [Theory]
+    [InlineData("0.25", "0.3125")]
+    [InlineData("0.3125", "0.25")]
+    public void Pin_MeasuredALittleAskew_HasTheLargerMomentOfItsEnds(string first, string last)
+    {
+        folder.Write("packing.csv", PinnedKingPost.Packing.Replace("floor,1,0.25", $"floor,1,{first}", StringComparison.Ordinal).Replace("L1U1,0.5,0.25", $"L1U1,0.5,{last}", StringComparison.Ordinal));
+        double chord = Reaction * 0.75 / 2, hanger = Reaction / 2, moment = double.Hypot(chord, hanger * 1.0625) * 16 / 28;
+        Assert.Equal(moment, Row("pin", PartEffect.Moment, "ASR").Live!.Value / (Kip * Inch), 1e-4);
+    }
+
     // At the factor the total moment is nowhere above the capacity, at no position of the vehicle; and at one it is that.
     [Theory]
     [InlineData("pin U1", "Type 3")]
@@ -83,7 +104,7 @@ public sealed class ConnectionRatingTests : IDisposable
 
                 double Total(double angle, int bar)
                 {
-                    (InfluenceLine line, double dc, double dw) = forces.Moment(bar, angle);
+                    (InfluenceLine line, double dc, double dw) = forces.Moment(bar, false, angle);
                     return dc + dw + (scale * stations.Select((s, i) => vehicle.Train.Loads[i] * line.OrdinateAt(s)).Sum());
                 }
             }

@@ -21,10 +21,11 @@ internal static class PartStamps
                 }
             }
 
-            if (rows.Any(r => r.Vehicle.Class == VehicleClass.Emergency && Floor.Kinds.Contains(r.Kind)) && bridge.Deck.Roadway is { } roadway && bridge.Deck.LanesLoaded(LeverRule.LanesOn(roadway), null) > 1)
-            {
-                yield return new Stamp.EmergencyAloneOnFloor();
-            }
+        }
+
+        if (rows.Any(r => r.Vehicle.Class == VehicleClass.Emergency) && bridge.Deck.Roadway is { } roadway && bridge.Deck.LanesLoaded(LeverRule.LanesOn(roadway), null) > 1)
+        {
+            yield return new Stamp.EmergencyAloneOnParts();
         }
 
         PartResistance[] all = [.. rows.Select(r => r.Resistance).OfType<PartResistance>().Distinct(ReferenceEqualityComparer.Instance).Cast<PartResistance>()];

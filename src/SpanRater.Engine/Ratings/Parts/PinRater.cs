@@ -21,13 +21,15 @@ internal sealed class PinRater(PinForces forces, ConnectionRule rule, MemberFact
     /// <summary>Bending, shear where the method rates it apart, and the bearing of the bars.</summary>
     public IEnumerable<PartRow> Rows(Bridge bridge)
     {
-        List<PartRow> moments = Coarse(Enumerable.Range(1, Math.Max(0, Bars - 2)), forces.Moment, PartEffect.Moment, out List<(int Bar, double Angle)> momentsAt);
+        // Of a packing a little askew the moments from its last bar on are places of their own, numbered on after those from the first.
+        IEnumerable<int> places = Enumerable.Range(1, Math.Max(0, Bars - 2));
+        List<PartRow> moments = Coarse(forces.IsAskew ? places.Concat(places.Select(p => p + Bars)) : places, Moment, PartEffect.Moment, out List<(int Bar, double Angle)> momentsAt);
         List<PartRow> shears = Coarse(Enumerable.Range(0, Bars - 1), forces.Shear, PartEffect.Shear, out List<(int Bar, double Angle)> shearsAt);
         double shear = rule.PinShearLessensMoment ? ShearAtFactor(moments, shears) : 0;
         ConnectionStrength bending = rule.PinBending(Yield, forces.Pin.Diameter, shear / Reduced);
         if (moments.Count > 0)
         {
-            yield return Lowest(moments, momentsAt, bending, forces.Moment, PartEffect.Moment);
+            yield return Lowest(moments, momentsAt, bending, Moment, PartEffect.Moment);
         }
 
         if (rule.PinShear(Yield, forces.Pin.Diameter) is { } inShear)
@@ -37,6 +39,8 @@ internal sealed class PinRater(PinForces forces, ConnectionRule rule, MemberFact
 
         yield return Bearing(bridge);
     }
+
+    private (InfluenceLine Line, double Components, double Wearing) Moment(int place, double angle) => forces.Moment(place % Bars, place >= Bars, angle);
 
     private List<PartRow> Coarse(IEnumerable<int> bars, Func<int, double, (InfluenceLine Line, double Components, double Wearing)> of, PartEffect effect, out List<(int Bar, double Angle)> at)
     {
@@ -74,7 +78,7 @@ internal sealed class PinRater(PinForces forces, ConnectionRule rule, MemberFact
             Connection = forces.Pin,
             Modes = [strength],
             Factors = factors,
-            At = effect == PartEffect.Shear ? $"between {forces.Pin.Packing[bar].Name} and {forces.Pin.Packing[bar + 1].Name}" : $"at {forces.Pin.Packing[bar].Name}, bar {bar + 1}",
+            At = effect == PartEffect.Shear ? $"between {forces.Pin.Packing[bar].Name} and {forces.Pin.Packing[bar + 1].Name}" : $"at {forces.Pin.Packing[bar % Bars].Name}, bar {(bar % Bars) + 1}{(bar >= Bars ? ", counted from the last bar" : "")}",
             Direction = angle,
         });
         static double Of(PartRow row) => row.Factor ?? double.PositiveInfinity;
