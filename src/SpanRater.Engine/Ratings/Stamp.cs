@@ -111,7 +111,7 @@ public abstract record Stamp
     /// <param name="Part">Name of the stringers.</param>
     public sealed record StringersNotCounted(string Part) : Stamp;
 
-    /// <summary>The floor is rated with an emergency vehicle alone, though the roadway has room for another beside it.</summary>
+    /// <summary>Deck, stringers and connections are rated with an emergency vehicle alone, though the roadway has room for another beside it.</summary>
     public sealed record EmergencyAloneOnParts() : Stamp;
 
     /// <summary>Posts and floorbeams alone hold the top joints of a pony truss sideways, and are not rated for it.</summary>

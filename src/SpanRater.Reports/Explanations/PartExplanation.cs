@@ -31,7 +31,7 @@ public static class PartExplanation
             new ResultBlock.Equation(
                 "RF = (C − γDC·DC − γDW·DW) / (γLL·LL·(1 + IM))",
                 "RF = \\frac{C - \\gamma_{DC}\\,DC - \\gamma_{DW}\\,DW}{\\gamma_{LL}\\,LL\\,(1 + IM)}"),
-            new ResultBlock.Paragraph("C is the capacity, DC and DW the effects of components and wearing surface, LL that of the live load, IM the dynamic allowance, each γ its load factor."),
+            new ResultBlock.Paragraph($"C is the capacity, DC and DW the effects of components and wearing surface, LL that of the live load, IM the dynamic allowance, each γ its load factor.{(rows.Any(r => r.Beside is not null) ? " With a legal vehicle in the next lane γN·N·(1 + IM), which stays as it is while the vehicle is scaled, is taken off above the line as well." : "")}"),
         };
         foreach (PartRow row in rows)
         {

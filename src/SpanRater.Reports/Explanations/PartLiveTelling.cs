@@ -17,6 +17,11 @@ internal static class PartLiveTelling
             }
         }
 
+        if (row.Beside is { } beside)
+        {
+            yield return new ResultBlock.Paragraph(PartTelling.BesideOf(beside, row, units));
+        }
+
         if (row.Live is { } live)
         {
             string how = row.LiveParts.Count == 0 ? "" : $"{string.Join(" + ", row.LiveParts.Select(p => Product(p, row, units)))} = ";
@@ -99,7 +104,7 @@ internal static class PartLiveTelling
         }
 
         string wheels = place.Wheels.Count == 0 ? "Lane loads are spread over 10 ft each" : $"Wheel lines at {string.Join(", ", place.Wheels.Select(w => Told.Length(w, units)))} from one truss, each with half of the reaction of its vehicle";
-        yield return new ResultBlock.Paragraph($"{wheels}, {place.Lanes.ToString(CultureInfo.InvariantCulture)} {(place.Lanes == 1 ? "lane" : "lanes")} loaded, presence factor {Number(place.Presence)}: the moment of the floorbeam of {Told.Length(rating.Bridge.Deck.TrussSpacing!.Value, units)} is largest at {Told.Length(place.Section, units)}, {Told.Number(units.From(Quantity.Length, place.Moment))} {units.Symbol(Quantity.Length)} times the reaction of one vehicle.");
+        yield return new ResultBlock.Paragraph($"{wheels}, {place.Lanes.ToString(CultureInfo.InvariantCulture)} {(place.Lanes == 1 ? "lane" : "lanes")} loaded, presence factor {Number(place.Presence)} in it: the moment of the floorbeam of {Told.Length(rating.Bridge.Deck.TrussSpacing!.Value, units)} is largest at {Told.Length(place.Section, units)}, {Told.Number(units.From(Quantity.Length, place.Moment))} {units.Symbol(Quantity.Length)} times the reaction of one vehicle.");
     }
 
     private static IEnumerable<ResultBlock> AtEnd(PartLive.AtEnd part, PartRow row, BridgeRating rating, DisplayUnits units)

@@ -10,7 +10,7 @@ internal static class PartTelling
     public static IEnumerable<ResultBlock> Of(PartRow row, BridgeRating rating, DisplayUnits units)
     {
         string acts = RatingWording.ActsIn(row);
-        yield return new ResultBlock.Heading($"{char.ToUpperInvariant(acts[0])}{acts[1..]}{(row.At.Length > 0 ? $" at {row.At}" : "")}, {row.Level.Name} level: {(row.Factor is null ? Words.InTable(row.Status) : $"RF = {Words.Factor(row.Factor)}")}");
+        yield return new ResultBlock.Heading($"{char.ToUpperInvariant(acts[0])}{acts[1..]}{(row.At.Length > 0 ? $" at {row.At}" : "")}, {row.Level.Name} level{(row.Beside is { } n ? $", beside {n.Vehicle.Name}" : "")}: {(row.Factor is null ? Words.InTable(row.Status) : $"RF = {Words.Factor(row.Factor)}")}");
         if (row.Reason is { } reason)
         {
             yield return new ResultBlock.Paragraph($"Not rated: {RatingWording.Of(reason, units)}.", Strong: true);
@@ -35,8 +35,14 @@ internal static class PartTelling
         else if (row is { Status: RatingStatus.Rated, Capacity: { } capacity, Live: { } live, Impact: { } impact, Level.LiveFactor: { } liveFactor, Factor: { } factor })
         {
             string top = $"{Figure(capacity, row, units)} − {Number(row.ComponentsFactor)}·{Figure(row.DeadComponents, row, units)} − {Number(row.WearingFactor)}·{Figure(row.DeadWearing, row, units)}";
+            double taken = row.FactoredDead + (row.Beside?.Factored ?? 0);
+            if (row.Beside is { } beside)
+            {
+                top += $" − {Number(beside.LiveFactor)}·{Figure(beside.Part.Force, row, units)}·(1 + {Told.Number(beside.Part.Impact.Value, 3)})";
+            }
+
             string below = $"{Number(liveFactor)}·{Figure(Math.Abs(live), row, units)}·(1 + {Told.Number(impact, 3)})";
-            string sum = $"RF = ({top}) / ({below}) = {Figure(capacity - row.FactoredDead, row, units)} / {Figure(liveFactor * Math.Abs(live) * (1 + impact), row, units)} = {Told.Number(factor, 3)}";
+            string sum = $"RF = ({top}) / ({below}) = {Figure(capacity - taken, row, units)} / {Figure(liveFactor * Math.Abs(live) * (1 + impact), row, units)} = {Told.Number(factor, 3)}";
             yield return SheetUnits.Step(sum);
         }
     }
@@ -57,6 +63,13 @@ internal static class PartTelling
         {
             yield return $"IM = {Told.Number(impact, 3)}: {PartLiveTelling.Reason(row.LiveParts[0].Impact.Reason, row, rating, units)}";
         }
+    }
+
+    // What the vehicle in the next lane brings, in the words of the part: an arm across for a moment, a share for an end.
+    internal static string BesideOf(Neighbour beside, PartRow row, DisplayUnits units)
+    {
+        string part = row.ActsAs == PartEffect.Moment ? $"{Told.Number(units.From(Quantity.Length, beside.Part.Share))} {units.Symbol(Quantity.Length)}" : Told.Number(beside.Part.Share);
+        return $"{beside.Vehicle.Name} in the next lane, which stays as it is while {row.Vehicle.Name} is scaled, brings the reaction {ResultTable.Figure(units.From(Quantity.Force, beside.Part.Part.Force), 3)} {units.Symbol(Quantity.Force)}, and times {part}: N = {Value(beside.Part.Force, row, units)}, γN = {Number(beside.LiveFactor)}, IM = {Told.Number(beside.Part.Impact.Value, 3)}. The two stand where the factor is lowest.";
     }
 
     private static string DeadOf(PartRow row, Floor floor) => row.Part switch

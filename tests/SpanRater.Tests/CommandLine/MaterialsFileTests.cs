@@ -152,7 +152,7 @@ public sealed class MaterialsFileTests : IDisposable
         { new MissingDatum.TooSlenderBeam(52.34), "The timber is too slender: RB is 52.3, and the rule ends at 50. Hold it closer" },
         { new MissingDatum.ConnectionRule("ASR"), "ASR has no rule for such a connection in the program" },
         { new MissingDatum.RodsDecide("L2L3, U2L3"), "The forces in L2L3, U2L3 depend on which rods act, and the program rates only connections whose forces do not" },
-        { new MissingDatum.PackingOutOfBalance(), "What is packed on the pin does not balance under every load: something is missing in packing.csv" },
+        { new MissingDatum.PackingOutOfBalance(), "What is packed on the pin does not balance: its forces leave a remainder, or would turn the pin by more than a tenth of its largest moment. Something is missing in packing.csv, or bars of a member stand on one side alone that are on both" },
         { new MissingDatum.MiddleLength(), "The length over which the gusset buckles is not known. Write middle length in connections.csv" },
         { new MissingDatum.DeckRule(), "The program has no rule for a deck of concrete or steel: it counts for what stringers take, and is not rated itself" },
         { new MissingDatum.DeckSpan(), "What carries the deck is not given, and with it its span. Write a row of kind stringer, or span in the row of the deck" },

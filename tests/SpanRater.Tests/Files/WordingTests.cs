@@ -48,7 +48,7 @@ public class WordingTests
         { new Stamp.FloorWeights(598.5, 1149.1, null, "DC by the layers of dead.csv, DW by the layers of dead.csv"), "on the floor: deck 12.5 psf, wearing surface 24.0 psf (DC by the layers of dead.csv, DW by the layers of dead.csv); beams weigh their sections as built" },
         { new Stamp.FloorWeights(598.5, 0, 291.878, "DC by deck_dc under [floor], DW none"), "on the floor: deck 12.5 psf, wearing surface 0.0 psf, kerbs and railings 0.020 klf on each side (DC by deck_dc under [floor], DW none); beams weigh their sections as built" },
         { new Stamp.StringersNotCounted("joists"), "assumed: as many of \"joists\" as fit the roadway weigh on floorbeams, since count is not given in floor.csv" },
-        { new Stamp.EmergencyAloneOnParts(), "floor and connections are rated with an emergency vehicle alone on the bridge, though another vehicle may stand beside it, as counted for truss members" },
+        { new Stamp.EmergencyAloneOnParts(), "deck, stringers and connections are rated with an emergency vehicle alone on the bridge; a vehicle beside it is counted for truss members, floorbeams and hangers only" },
         { new Stamp.EmergencyAlone(), "emergency vehicles are rated alone on the bridge" },
         { new Stamp.NoLaneTypeLegalLoad(73.152), "the deck is 240.00 ft long: spans over 200 ft also take the lane-type legal load, and none is asked for, so legal factors here are not the whole answer: name \"Lane-type legal load\" under vehicles" },
         { new Stamp.CrawlSpeed("gate and attendant"), "assumed: every vehicle crosses at crawl speed, at most 10 mph, so that none takes impact (crawl_speed in bridge.toml: \"gate and attendant\"). This holds only where it is enforced" },

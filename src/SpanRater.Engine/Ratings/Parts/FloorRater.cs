@@ -7,10 +7,12 @@ internal sealed class FloorRater
     private readonly Floor floor;
     private readonly RatingMethod method;
     private readonly DeadFactors deadFactors;
+    private readonly FloorNeighbours neighbours;
     private readonly Dictionary<(int Part, PartEffect Effect, string Level), (PartResistance? Resistance, IReadOnlyList<MissingDatum> Missing)> found = [];
 
-    private FloorRater(Bridge bridge, Floor floor, RatingMethod method)
+    private FloorRater(Bridge bridge, Floor floor, RatingMethod method, IReadOnlyList<LiveLoad> loads)
     {
+        neighbours = new FloorNeighbours(bridge, method, loads);
         this.bridge = bridge;
         this.floor = floor;
         this.method = method;
@@ -28,15 +30,26 @@ internal sealed class FloorRater
             return [];
         }
 
-        var rater = new FloorRater(bridge, floor, method);
+        var rater = new FloorRater(bridge, floor, method, loads);
         var onFloor = new FloorLoading(bridge, floor, method);
         // A vehicle that stands for its loading is not rated by its axles alone, here as on the trusses.
         return [.. loads.Where(l => l is not Vehicle { LaneLoading: not null }).SelectMany(load => onFloor.DemandsOf(load).GroupBy(d => (d.Part.Index, d.Effect)).SelectMany(same => rater.RowsOf(load, [.. same])))];
     }
 
-    // Of several panel points the one with the lowest factor.
-    private IEnumerable<PartRow> RowsOf(LiveLoad load, PartDemand[] same) =>
-        method.LevelsOf(load.Class, bridge.Rating).Select(level => same.Select(d => RowOf(load, level, d)).MinBy(r => r.Factor ?? double.PositiveInfinity)!);
+    // Of several panel points the one with the lowest factor; after it that with a legal vehicle beside an emergency vehicle, where one is.
+    private IEnumerable<PartRow> RowsOf(LiveLoad load, PartDemand[] same)
+    {
+        static double Factor(PartRow row) => row.Factor ?? double.PositiveInfinity;
+        foreach (RatingLevel level in method.LevelsOf(load.Class, bridge.Rating))
+        {
+            PartRow[] rows = [.. same.Select(d => RowOf(load, level, d))];
+            yield return rows.MinBy(Factor)!;
+            if (rows.Zip(same, (r, d) => neighbours.Of(r, d, d.Part is FloorbeamPart { Make.Material: TimberMaterial })).OfType<PartRow>().MinBy(Factor) is { } beside)
+            {
+                yield return beside;
+            }
+        }
+    }
 
     private PartRow RowOf(LiveLoad load, RatingLevel level, PartDemand demand)
     {

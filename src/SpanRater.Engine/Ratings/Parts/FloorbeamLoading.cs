@@ -64,6 +64,7 @@ internal sealed class FloorbeamLoading(Bridge bridge, Floor floor, RatingMethod 
         return new PartDemand(part, effect, bridge.Truss.Joints[bridge.Truss.PanelPoints[point]].Name, dc, dw, [.. WaysOf(part, load, effect, line, isTimber, impactLength)], [])
         {
             LoadedLength = impactLength,
+            Line = line,
             Sense = effect == PartEffect.Force ? Sense.Tension : null,
         };
     }

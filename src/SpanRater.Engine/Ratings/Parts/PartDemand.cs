@@ -14,6 +14,9 @@ internal sealed record PartDemand(
     /// <summary>Length that the formula for impact takes [m].</summary>
     public double LoadedLength { get; init; }
 
+    /// <summary>Influence line of the reaction that it follows from; null where it follows from none.</summary>
+    public InfluenceLine? Line { get; init; }
+
     /// <summary>Sense of the force; null where the effect has none.</summary>
     public Sense? Sense { get; init; }
 

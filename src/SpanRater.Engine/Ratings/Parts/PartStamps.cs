@@ -23,7 +23,7 @@ internal static class PartStamps
 
         }
 
-        if (rows.Any(r => r.Vehicle.Class == VehicleClass.Emergency) && bridge.Deck.Roadway is { } roadway && bridge.Deck.LanesLoaded(LeverRule.LanesOn(roadway), null) > 1)
+        if (rows.Any(r => r.Vehicle.Class == VehicleClass.Emergency && r.Part is not (PartKind.Floorbeam or PartKind.Hanger)) && bridge.Deck.Roadway is { } roadway && bridge.Deck.LanesLoaded(LeverRule.LanesOn(roadway), null) > 1)
         {
             yield return new Stamp.EmergencyAloneOnParts();
         }
