@@ -51,6 +51,9 @@ public sealed record DeckPart(string Name, int Index, DeckType Type) : FloorPart
     /// <inheritdoc/>
     public override FloorPart AsBuilt => this with { Make = Make?.AsBuilt };
 
+    /// <summary>Whether there is a rule for wheels on it: on planks and laminated timber; on no concrete or steel.</summary>
+    public bool HasRule => Type is DeckType.Plank or DeckType.NailLaminated or DeckType.GluedLaminated;
+
     /// <summary>What one plank is made of; null where that is not given.</summary>
     public BeamMake? Make { get; init; }
 

@@ -14,9 +14,10 @@ public static class ScopeWording
             return bridge.Connections.Count == 0 ? Words.TrussOnly : $"{Words.NoFloor} {connections}";
         }
 
-        string[] given = [.. Floor.Kinds.Where(k => floor.Parts.Any(p => p.Kind == k)).Select(Plural)], missing = [.. floor.NotGiven.Select(Plural)];
+        string[] given = [.. Floor.Kinds.Where(k => floor.Parts.Any(p => p.Kind == k && p is not DeckPart { HasRule: false })).Select(Plural)], missing = [.. floor.NotGiven.Select(Plural)];
         string lacking = missing.Length == 0 ? "" : $" The floor is not whole: {string.Join(", ", missing)} {(missing is ["deck"] ? "is" : "are")} not given.";
-        return $"Truss members{string.Concat(given.Select(g => $", {g}"))} are rated.{lacking} {connections}";
+        string unruled = floor.Parts.Any(p => p is DeckPart { HasRule: false }) ? " The deck is not: there is no rule here for decks but of planks and laminated timber." : "";
+        return $"Truss members{string.Concat(given.Select(g => $", {g}"))} are rated.{unruled}{lacking} {connections}";
     }
 
     private static string Plural(PartKind kind) => kind == PartKind.Deck ? "deck" : $"{PartWords.Of(kind)}s";

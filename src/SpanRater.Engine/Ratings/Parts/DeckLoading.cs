@@ -12,7 +12,7 @@ internal sealed class DeckLoading(Bridge bridge, Floor floor, RatingMethod metho
         var missing = new List<MissingDatum>(DeckWeights.Missing(floor));
         StringerPart? widest = floor.Stringers.MaxBy(s => s.Spacing);
         double? between = part.Span ?? widest?.Spacing;
-        if (part.Type is not (DeckType.Plank or DeckType.NailLaminated or DeckType.GluedLaminated))
+        if (!part.HasRule)
         {
             missing.Add(new MissingDatum.DeckRule());
         }
