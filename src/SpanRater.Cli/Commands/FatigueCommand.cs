@@ -36,5 +36,5 @@ internal static class FatigueCommand
             : throw new RefusedException($"{option} {text}: must be a number above 0 and at most {most.ToString("0", CultureInfo.InvariantCulture)}.");
 
     private static DetailCategory Category(string asked) => DetailCategory.Find(asked)
-        ?? throw new RefusedException($"--detail \"{asked}\": no such category; they are {string.Join(", ", DetailCategory.All.Select(c => c.Name))}.{NearestName.Question(asked, DetailCategory.All.Select(c => c.Name))} {FatigueWording.NoCategory}");
+        ?? throw new RefusedException($"--detail \"{asked}\": no such category; they are {string.Join(", ", DetailCategory.All.Select(c => c.Name))}. {FatigueWording.NoCategory}");
 }

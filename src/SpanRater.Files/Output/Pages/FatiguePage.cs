@@ -48,7 +48,11 @@ public static class FatiguePage
     }
 
     private static IReadOnlyList<object?> Row(FatigueAnswer a) =>
-        [a.Category.Name, FatigueWording.Of(a.Category), a.Range, a.Category.Threshold, a.Used, a.Allowed is { } n ? n : "no end", 100 * a.PartUsed, a.YearsLeft is { } left ? left : "no end"];
+        [a.Category.Name, FatigueWording.Of(a.Category), a.Range, a.Category.Threshold, a.Used, a.Allowed is { } n ? n : "no end", 100 * a.PartUsed, a.YearsLeft is { } left ? Years(left) : "no end"];
+
+    // No more digits than an indication has: two at most, and none far off.
+    private static string Years(double years) =>
+        years > 100 ? "more than 100" : years < -100 ? "less than -100" : ResultTable.Figure(years, Math.Abs(years) < 9.95 ? 1 : 0);
 
     private static IEnumerable<string> Sentences(FatigueNote note, string name, DetailCategory? detail, FatigueAnswer[] answers, DisplayUnits units)
     {
@@ -57,14 +61,16 @@ public static class FatiguePage
         yield return answers.Length == 0
             ? s.IsLoaded ? $"{name} is always in compression, with {note.Vehicle.Name} on as well: no stress range counts." : $"{note.Vehicle.Name} brings no force to {name}: there is no stress range."
             : detail is null ? $"The stress range is {On(s.Range, Quantity.Stress)}. Which category the detail is of is never assumed: all stand side by side. Say --detail once it is known."
-            : answers[0] is { YearsLeft: { } left } one ? $"Detail {detail.Name}: {ResultTable.Figure(100 * one.PartUsed, 1)} % of the allowed cycles are used, {(left < 0 ? $"and they were used up {ResultTable.Figure(-left, 0)} years ago by this count" : $"and {ResultTable.Figure(left, 0)} years of the same traffic are left")}."
+            : answers[0] is { YearsLeft: { } left } one ? $"Detail {detail.Name}: {ResultTable.Figure(100 * one.PartUsed, 1)} % of the allowed cycles are used, {(left < 0 ? $"and they were used up {Years(-left)} years ago by this count" : $"and {Years(left)} years of the same traffic are left")}."
             : $"Detail {detail.Name}: {On(s.Range, Quantity.Stress)} is at most half of the threshold of {On(detail.Threshold, Quantity.Stress)}: no end of cycles.";
-        string which = s.Truss is { } t ? $" on the {note.Bridge.Deck.TrussNames[t]} truss, the worse of those looked at," : "";
+        bool differ = note.Stresses.Count > 1 && note.Stresses.Max(r => r.Range) - note.Stresses.Min(r => r.Range) > 1e-9 * note.Stresses.Max(r => r.Range);
+        string which = s.Truss is { } t ? $" on the {note.Bridge.Deck.TrussNames[t]} truss{(differ ? ", the worse of those looked at," : "")}" : "";
         yield return string.Create(CultureInfo.InvariantCulture, $"{note.Vehicle.Name} alone in one lane{which} brings {On(s.Tension, Quantity.Force)} and {On(s.Compression, Quantity.Force)}: share {s.Share.Value:0.###}{(s.Share.Lanes == 0 ? ", as given, which may hold several lanes" : "")}, dynamic allowance {FatigueNote.Impact:0.00}, no load factor. Dead load brings {Words.ForceInWords(s.Dead, units)}.");
         yield return $"Force range {On(s.ForceRange, Quantity.Force)} on {On(s.Area, Quantity.Area)}{(s.IsNet ? " net" : " gross")}{(s.Place is null ? "" : $" at {s.Place}")}{(s.HeadsNotMeasured ? ", eyebars by their bodies, since their heads are not measured" : "")}; shear lag and bending are not counted.";
         if (answers.Length > 0)
         {
             yield return string.Create(CultureInfo.InvariantCulture, $"{note.Traffic.TrucksADay:0.##} a day × {FatigueTraffic.DaysAYear:0} × {note.Traffic.Years:0.##} years × {s.CyclesAPassage} a passage. N = A/Δσ³; no end at half of the threshold, since the heaviest in the traffic may bring twice as much. Constants from memory of {Standard.LoadAndResistanceFactorDesign.Name}, {Standard.LoadAndResistanceFactorDesign.Edition}, 6.6.1.2: look them up in your copy.");
+            yield return "The same section and the same traffic are assumed throughout, in the years that were and in those that are left.";
             yield return FatigueWording.NoCategory;
         }
     }
