@@ -80,7 +80,7 @@ public sealed class SimpleSpan
             from direction in (Direction[])[Direction.Right, Direction.Left]
             from j in Enumerable.Range(0, train.Loads.Count)
 
-            // Driving right, the axles behind j (from gap j on) are those toward the support.
+                // Driving right, the axles behind j (from gap j on) are those toward the support.
             let gaps = (double[])[.. train.Gaps.Select((g, i) => (direction == Direction.Right) == (i >= j) ? g.Most : g.Least)]
             select ShearAt(train, Places(gaps, direction), j, fromSupport, uniform, direction, gaps);
     }
