@@ -62,12 +62,32 @@ internal static class BridgeInput
     public static IReadOnlyList<string> PartNames(Bridge bridge) => [.. bridge.Floor?.Parts.Select(p => p.Name) ?? [], .. bridge.Connections.Select(c => c.Name)];
 
     /// <summary>Name of a part given on the command line, which the bridge has.</summary>
-    public static string FindPart(Bridge bridge, string name) =>
-        PartNames(bridge) is { Count: 0 }
-            ? throw new RefusedException($"--part \"{name}\": the bridge gives no part; its floor stands in {BridgeFolder.FloorFile}, its connections in {BridgeFolder.ConnectionsFile}.")
-            : PartNames(bridge).Contains(name)
-                ? name
-                : throw new RefusedException($"--part \"{name}\": the bridge has no such part.{NearestName.Question(name, PartNames(bridge))} Its parts are: {string.Join(", ", PartNames(bridge))}.");
+    public static string FindPart(Bridge bridge, string name)
+    {
+        if (PartNames(bridge) is not { Count: > 0 } names)
+        {
+            throw new RefusedException($"--part \"{name}\": the bridge gives no part; its floor stands in {BridgeFolder.FloorFile}, its connections in {BridgeFolder.ConnectionsFile}.");
+        }
+
+        // "floorbeams at L1", as a table names the part and where it is.
+        string typed = name.Trim();
+        int place = typed.LastIndexOf(" at ", StringComparison.OrdinalIgnoreCase);
+        string? Named(string text) => names.FirstOrDefault(n => n.Equals(text, StringComparison.OrdinalIgnoreCase));
+        if (Named(typed) is { } part)
+        {
+            return part;
+        }
+
+        if (place > 0 && Named(typed[..place].TrimEnd()) is { } standing && bridge.Truss.FindJoint(typed[(place + 4)..].Trim()) is not null)
+        {
+            return standing;
+        }
+
+        // A number or joint that is wrong has no nearest name: pin L9 is not meant to be pin L1.
+        throw new RefusedException(bridge.Truss.FindMember(typed) is not null
+            ? $"--part \"{name}\": that is a truss member: write --member {typed}."
+            : $"--part \"{name}\": the bridge has no such part. Its parts are: {string.Join(", ", names)}.");
+    }
 
     // U2L2 for L2U2, or ends run together where the member has a name of another kind.
     private static string? FromEnds(Truss truss, string typed) =>

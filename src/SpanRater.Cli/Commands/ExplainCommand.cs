@@ -14,7 +14,7 @@ internal static class ExplainCommand
         Option<string?> member = command.MemberOption("The truss member. This, or --part.");
         var part = new Option<string?>("--part") { Description = "The part of the floor, or the connection, by its name in floor.csv or connections.csv.", HelpName = "NAME" };
         part.CompletionSources.Add(context => NamesToComplete.Parts(context.ParseResult.GetValue(command.Bridge)));
-        var vehicle = new Option<string>("--vehicle") { Description = "The vehicle, by its name in a catalogue.", HelpName = "NAME", Required = true };
+        var vehicle = new Option<string?>("--vehicle") { Description = "The vehicle, by its name in a catalogue.", HelpName = "NAME" };
         vehicle.CompletionSources.Add(context => NamesToComplete.Vehicles(context.ParseResult.GetValue(command.Bridge)));
         var sense = new Option<string?>("--sense") { Description = "Only tension or only compression. Unset: both.", HelpName = "tension|compression" };
         sense.AcceptOnlyFromAmong("tension", "compression");
@@ -22,14 +22,14 @@ internal static class ExplainCommand
         {
             Bridge bridge = reading.Bridge!;
             RatingMethod method = RateCommand.MethodOf(reading);
-            (int? index, string? name) = Asked(bridge, parsed.GetValue(member), parsed.GetValue(part));
+            (int? index, string? name) = Asked(bridge, parsed.GetValue(member), parsed.GetValue(part), parsed.GetValue(vehicle), reading);
             PinConnection? pin = bridge.Connections.OfType<PinConnection>().FirstOrDefault(c => c.Name == name);
             if (answer.PictureFile is not null && pin is null)
             {
                 throw new RefusedException("--picture: explain draws the packing of a pin, and nothing else: name a pin with --part, or leave --picture out.");
             }
 
-            LiveLoad load = BridgeInput.Find(reading.Catalogue, parsed.GetRequiredValue(vehicle), "--vehicle");
+            LiveLoad load = BridgeInput.Find(reading.Catalogue, parsed.GetValue(vehicle)!, "--vehicle");
             Sense? only = parsed.GetValue(sense) switch
             {
                 "tension" => Sense.Tension,
@@ -45,13 +45,24 @@ internal static class ExplainCommand
         });
     }
 
-    private static (int? Member, string? Part) Asked(Bridge bridge, string? member, string? part)
+    private static (int? Member, string? Part) Asked(Bridge bridge, string? member, string? part, string? vehicle, BridgeReading reading)
     {
+        var lacking = new List<string>();
         if (member is null == part is null)
         {
-            throw new RefusedException(member is null
+            lacking.Add(member is null
                 ? "name what is to be explained: --member NAME for a truss member, --part NAME for a part of the floor or a connection."
                 : "--member and --part are both given: name one of the two.");
+        }
+
+        if (vehicle is null)
+        {
+            lacking.Add($"name the vehicle: --vehicle NAME. The bridge asks for: {string.Join(", ", reading.VehiclesAsked.Select(v => v.Name))}.");
+        }
+
+        if (lacking.Count > 0)
+        {
+            throw new RefusedException([.. lacking]);
         }
 
         if (part is not null)

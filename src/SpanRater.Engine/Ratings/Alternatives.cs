@@ -74,7 +74,7 @@ public sealed class Alternatives
     /// <summary>The bridge with one change, or with several.</summary>
     /// <param name="bridge">The bridge.</param>
     /// <param name="changes">The changes.</param>
-    /// <param name="repaired">A row of what <see cref="AlternativeKind.AsBuilt"/> repairs, a member or a part of the floor; asked for by that change alone.</param>
+    /// <param name="repaired">A row of what <see cref="AlternativeKind.AsBuilt"/> repairs, a member, a part of the floor or a connection; asked for by that change alone.</param>
     public static Bridge Changed(Bridge bridge, IEnumerable<AlternativeKind> changes, RatingRow? repaired = null)
     {
         ArgumentNullException.ThrowIfNull(bridge);
@@ -87,6 +87,7 @@ public sealed class Alternatives
             AlternativeKind.OverlayOff => b with { Cases = WithoutSurface(b.Cases)!, RightCases = WithoutSurface(b.RightCases), Floor = b.Floor is { } floor ? floor with { WearingSurface = 0 } : null },
             AlternativeKind.AsBuilt when repaired is MemberRow row => b with { Makes = Repaired(b.Makes, row.MemberIndex)!, RightMakes = Repaired(b.RightMakes, row.MemberIndex) },
             AlternativeKind.AsBuilt when repaired is PartRow row && FloorPartOf(b, row) is not null => b with { Floor = Repaired(b.Floor!, row) },
+            AlternativeKind.AsBuilt when repaired is PartRow row && ConnectionOf(b, row) is not null => b with { Connections = [.. b.Connections.Select(c => c.Name == row.Name ? c.AsBuilt : c)] },
             _ => throw new ArgumentOutOfRangeException(nameof(changes), change, "One change at a time, and of a repair the member."),
         });
     }
@@ -101,11 +102,19 @@ public sealed class Alternatives
 
     private static FloorPart? FloorPartOf(Bridge bridge, PartRow row) => bridge.Floor?.Parts.FirstOrDefault(p => p.Kind == row.Kind && p.Name == row.Name);
 
+    private static Connection? ConnectionOf(Bridge bridge, PartRow row) => bridge.Connections.FirstOrDefault(c => c.Kind == row.Kind && c.Name == row.Name);
+
     // Given capacities, and what was seen without loss, leave a repair nothing to give back.
     private bool TakesAway(RatingRow row)
     {
         BridgeRating rating = Present.Rating;
         Condition? condition = rating.Bridge.Rating.Condition;
+        if (row is PartRow { Resistance: ConnectionResistance worn } connected)
+        {
+            // Every mode but the shear of fasteners grows with the size that is left.
+            return worn.Governing.Mode != ConnectionMode.FastenerShear && ConnectionOf(rating.Bridge, connected) is { Size.IsLess: true };
+        }
+
         return row.Capacity is { } found && rating.Method.StrengthsAt(row.Level) is { } rules && (row switch
         {
             MemberRow { Resistance: { } member } of => MemberCapacity.Of(member.Make.AsBuilt, of.Sense, rules, condition).Resistance?.Value,

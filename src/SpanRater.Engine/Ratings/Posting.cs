@@ -12,7 +12,7 @@ public sealed class Posting
         AtInventory = atInventory;
         Rows = rows;
         LiveLoad[] vehicles = [.. rating.Rows.Select(r => r.Vehicle).Distinct()];
-        Others = [.. vehicles.Where(v => !IsPosted(v))];
+        Others = [.. vehicles.Where(v => !IsPosted(v)).Select(v => OtherLoad.Of(v, rating))];
         Legal = [.. vehicles.Where(v => v.Class == VehicleClass.Legal).Select(RowOf)];
         Emergency = [.. vehicles.Where(v => v.Class == VehicleClass.Emergency).Select(RowOf)];
         Limits = Enum.GetValues<Silhouette>().ToDictionary(s => s, s => new PostingLimit([.. Legal.Where(r => r.Silhouette == s)]));
@@ -37,8 +37,8 @@ public sealed class Posting
     /// <summary>Every emergency vehicle, apart from the legal types.</summary>
     public IReadOnlyList<PostingRow> Emergency { get; }
 
-    /// <summary>Vehicles that take no part in a posting: design, screening, farm, permit and maintenance.</summary>
-    public IReadOnlyList<LiveLoad> Others { get; }
+    /// <summary>Loads that take no part in a posting: design, screening, farm, permit, maintenance and crowds.</summary>
+    public IReadOnlyList<OtherLoad> Others { get; }
 
     /// <summary>The limit of each silhouette.</summary>
     public IReadOnlyDictionary<Silhouette, PostingLimit> Limits { get; }

@@ -123,9 +123,17 @@ internal sealed class ConnectionsTable
         bool isWhole = IsWhole(row, ConnectionWords.Kinds[kind].Kind, !row["member"].IsBlank);
         if (joint is { } at && isWhole && Made(row, name, ConnectionWords.Kinds[kind].Kind, at, member, packing) is { } connection)
         {
-            read.Add((row, connection with { Material = material }));
+            read.Add((row, connection with { Material = material, Size = SizeOf(row, ConnectionWords.Kinds[kind].Kind) }));
         }
     }
+
+    private static MeasuredSize SizeOf(TableRow row, PartKind kind)
+    {
+        double size = row.Value(SizeColumn(kind))!.Value;
+        return new MeasuredSize(size, row.Value("remaining") ?? size, row["source"].Text.Trim());
+    }
+
+    private static string SizeColumn(PartKind kind) => kind == PartKind.Pin ? "diameter" : "thickness";
 
     // Every measure is looked at, so that all that is wrong is told in one go.
     private bool IsWhole(TableRow row, PartKind kind, bool hasMember)
@@ -154,13 +162,11 @@ internal sealed class ConnectionsTable
             }
         }
 
-        foreach ((string original, string left) in ((string, string)[])[(kind == PartKind.Pin ? "diameter" : "thickness", "remaining")])
+        string size = SizeColumn(kind);
+        if (whole && !row["remaining"].IsBlank && row.Value("remaining") > row.Value(size))
         {
-            if (whole && !row[left].IsBlank && row.Value(left) > row.Value(original))
-            {
-                findings.Error(row[left].Where, $"remaining {row[left].Text} is more than the {original} of {row[original].Text}: rust scale measured? Clean it, or correct the {original}.");
-                whole = false;
-            }
+            findings.Error(row["remaining"].Where, $"remaining {row["remaining"].Text} is more than the {size} of {row[size].Text}: rust scale measured? Clean it, or correct the {size}.");
+            whole = false;
         }
 
         return whole;

@@ -50,7 +50,7 @@ public static class AlternativeWording
             AlternativeKind.HeldToMiddle => "one vehicle on the roadway at a time and on its middle, lane loads too, with the presence factor of one lane; crowds stay as they are. It needs barriers or kerbs that force it; paint alone does not. Floorbeams may take more bending from it: where floor.csv gives them they are rated with it, else they are not rated",
             AlternativeKind.CrawlSpeed => $"every vehicle at 10 mph at most, so that none takes impact{(bridge.Rating.Impact is { } given ? string.Create(CultureInfo.InvariantCulture, $", in place of the impact of {given:0.00#} given") : "")}. It counts only where it is enforced",
             AlternativeKind.OverlayOff => $"{Surface(bridge, units)}. The whole of case DW is assumed to go; what is laid in its place, or left, counts again, and the deck below must bear wheels without it",
-            AlternativeKind.AsBuilt => $"{alternative.Repaired} repaired to as built, wherever anything was seen on it; all other members stay as found, and another may then govern. The repair has to be designed, made and checked, its connections with it, and what it weighs counts",
+            AlternativeKind.AsBuilt => $"{alternative.Repaired} repaired to as built, wherever anything was seen on it; all else stays as found, and another may then govern. The repair has to be designed, made and checked, its connections with it, and what it weighs counts",
             _ => $"{string.Join(", ", alternative.Parts.Where(p => p != AlternativeKind.OneLane || !alternative.Parts.Contains(AlternativeKind.HeldToMiddle)).Select(Name))}, each with all that it needs",
         };
     }
@@ -64,7 +64,7 @@ public static class AlternativeWording
         NotOfferedReason.OneLaneAlready => "no rating here rests on more than one loaded lane",
         NotOfferedReason.NoImpact => "no rating here has impact in it",
         NotOfferedReason.NoWearingSurface => "there is no case DW",
-        NotOfferedReason.NothingLost => "nothing seen on the member of the lowest factor takes anything from its capacity, or that capacity is given, or it is a connection, and those are not rated as built",
+        NotOfferedReason.NothingLost => "nothing seen on what has the lowest factor takes anything from its capacity, or that capacity is given",
         _ => throw new ArgumentOutOfRangeException(nameof(reason), reason, "Every reason has a sentence."),
     };
 
@@ -79,7 +79,7 @@ public static class AlternativeWording
     /// <summary>What the lowest factor gains, with its sign and cut to two decimals.</summary>
     /// <param name="gain">The gain; null where it is not known.</param>
     public static string Gain(double? gain) => gain is { } g
-        ? $"{(g < 0 ? "−" : "+")}{ResultTable.Figure(Math.Abs(Math.Floor(Math.Round(g * 100, 6)) / 100), 2)}"
+        ? $"{(g < 0 ? "−" : "+")}{ResultTable.Cut(g, 2).TrimStart('-')}"
         : "not known";
 
     private static string Surface(Bridge bridge, DisplayUnits units)

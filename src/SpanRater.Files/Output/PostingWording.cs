@@ -5,6 +5,8 @@ namespace SpanRater.Files;
 /// <summary>Says what a posting comes to.</summary>
 public static class PostingWording
 {
+    private const string NothingRated = "nothing that it loads has a rating factor";
+
     /// <summary>The mode that governs the capacity of a type's lowest factor; null where that is given, or missing.</summary>
     /// <param name="row">The type.</param>
     public static string? Mode(PostingRow row)
@@ -69,11 +71,11 @@ public static class PostingWording
 
     /// <summary>US tons with two decimals, cut and not rounded: a load just under a limit must not be read as the limit.</summary>
     /// <param name="load">The load [N]; null for none.</param>
-    public static string Tons(double? load) => load is { } l ? Cut(l / SafeLoad.UsTon, 2) : "";
+    public static string Tons(double? load) => load is { } l ? ResultTable.Cut(l / SafeLoad.UsTon, 2) : "";
 
     /// <summary>US tons with one decimal, cut and not rounded.</summary>
     /// <param name="load">The load [N]; null for none.</param>
-    public static string TenthsOfTons(double? load) => load is { } l ? Cut(l / SafeLoad.UsTon, 1) : "";
+    public static string TenthsOfTons(double? load) => load is { } l ? ResultTable.Cut(l / SafeLoad.UsTon, 1) : "";
 
     /// <summary>A rating factor with three decimals, cut and not rounded.</summary>
     /// <param name="factor">The factor; null for none.</param>
@@ -81,7 +83,7 @@ public static class PostingWording
     {
         null => "–",
         > 10 => ">10",
-        { } f => Cut(f, 3),
+        { } f => ResultTable.Cut(f, 3),
     };
 
     /// <summary>What must be read first, the most urgent first: closure, types without a load, capacities that are missing.</summary>
@@ -100,9 +102,14 @@ public static class PostingWording
             yield return "No legal type is among the vehicles asked for: there are no posting loads of trucks, and whether the bridge is under 3 US tons is not known.";
         }
 
-        foreach (IGrouping<string, PostingRow> rows in posting.NotGiven.GroupBy(r => WhyNotGivenInShort(r, units)))
+        foreach (IGrouping<string, PostingRow> rows in posting.NotGiven.GroupBy(r => InShort(r.Reason, units)))
         {
-            yield return $"No posting load is given for {string.Join(", ", rows.Select(r => r.Vehicle.Name))}: {rows.Key}. No vehicle of {(rows.Count() == 1 ? "this type" : "these types")} can be called safe here.";
+            yield return $"No posting load is given for {string.Join(", ", rows.Select(r => r.Vehicle.Name))}: {rows.Key}. {KeepOff(rows.Count(), "type")}";
+        }
+
+        foreach (string warning in OfOthers(posting, units))
+        {
+            yield return warning;
         }
 
         if (posting.Legal.Any(r => r.LacksLaneType))
@@ -143,13 +150,43 @@ public static class PostingWording
         };
     }
 
-    /// <summary>Vehicles that take no part, and why.</summary>
-    /// <param name="vehicle">The vehicle.</param>
-    public static string NoPart(LiveLoad vehicle)
+    /// <summary>What a rating says of loads that no posting rule covers.</summary>
+    public const string OthersRule = "No posting rule here covers these loads: what is too heavy is to stay off until an engineer has reviewed it. Loads for design or screening stand for others, and are never themselves on the road.";
+
+    /// <summary>The verdict on a load without a posting rule, as the JSON has it.</summary>
+    /// <param name="verdict">The verdict.</param>
+    public static string Of(OtherVerdict verdict) => verdict switch
     {
-        ArgumentNullException.ThrowIfNull(vehicle);
-        string why = vehicle.Class == VehicleClass.Screening ? "it screens a group of trucks and is never posted" : "posting is by legal types and emergency vehicles";
-        return $"{vehicle.Name} (class {VehicleClassNames.Name(vehicle.Class)}): {why}";
+        OtherVerdict.Carried => "carried",
+        OtherVerdict.CarriedByWhatIsRated => "carriedByWhatIsRated",
+        OtherVerdict.TooHeavy => "tooHeavy",
+        OtherVerdict.NotGiven => "notGiven",
+        _ => "standsForOthers",
+    };
+
+    /// <summary>The verdict on a load without a posting rule, as a table shows it.</summary>
+    /// <param name="verdict">The verdict.</param>
+    public static string InTable(OtherVerdict verdict) => verdict switch
+    {
+        OtherVerdict.Carried => "carried",
+        OtherVerdict.CarriedByWhatIsRated => "carried by what is rated",
+        OtherVerdict.TooHeavy => "too heavy",
+        OtherVerdict.NotGiven => "not given",
+        _ => "stands for others",
+    };
+
+    private static IEnumerable<string> OfOthers(Posting posting, DisplayUnits units)
+    {
+        OtherLoad[] heavy = [.. posting.Others.Where(o => o.Verdict == OtherVerdict.TooHeavy)];
+        if (heavy.Length > 0)
+        {
+            yield return $"Too heavy as entered, though no posting rule covers {(heavy.Length == 1 ? "it" : "them")}: {string.Join(", ", heavy.Select(o => By(o.Vehicle, o.Deciding!)))}. Keep {(heavy.Length == 1 ? "it" : "them")} off until an engineer has reviewed the bridge.";
+        }
+
+        foreach (IGrouping<string, OtherLoad> loads in posting.Others.Where(o => o.Verdict == OtherVerdict.NotGiven).GroupBy(o => InShort(o.Deciding?.Reason, units)))
+        {
+            yield return $"No factor is given for {string.Join(", ", loads.Select(o => o.Vehicle.Name))}: {loads.Key}. {KeepOff(loads.Count(), "kind")}";
+        }
     }
 
     /// <summary>Why no load is given.</summary>
@@ -158,12 +195,18 @@ public static class PostingWording
     public static string WhyNotGiven(PostingRow row, DisplayUnits units)
     {
         ArgumentNullException.ThrowIfNull(row);
-        return row.Reason is { } reason ? RatingWording.Of(reason, units) : "no member of it has a rating factor";
+        return row.Reason is { } reason ? RatingWording.Of(reason, units) : NothingRated;
     }
 
-    private static string WhyNotGivenInShort(PostingRow row, DisplayUnits units) => row.Reason is NotRatedReason.Uncarried r
-        ? $"every rating is withheld, since {r.Member} only pulls and goes slack before the factored vehicle is on whole"
-        : WhyNotGiven(row, units);
+    private static string KeepOff(int count, string what) =>
+        $"No vehicle of {(count == 1 ? $"this {what}" : $"these {what}s")} can be called safe here: until {(count == 1 ? "it is" : "they are")} rated, keep {(count == 1 ? "it" : "them")} off.";
+
+    private static string InShort(NotRatedReason? reason, DisplayUnits units) => reason switch
+    {
+        NotRatedReason.Uncarried r => $"every rating is withheld, since {r.Member} only pulls and goes slack before the factored vehicle is on whole",
+        { } r => RatingWording.Of(r, units),
+        null => NothingRated,
+    };
 
     private static string Closure(Posting posting) =>
         "URGENT: close the bridge until an engineer has reviewed it. "
@@ -172,12 +215,8 @@ public static class PostingWording
             : $"The smallest safe load of the legal types is {Tons(posting.Smallest!.SafeLoad)} US tons, for {By(posting.Smallest)}: under 3 US tons.")
         + " A bridge that cannot carry 3 US tons is to be closed (23 CFR 650.313, from memory); any limit below shows the working, and is no leave to cross.";
 
-    private static string By(PostingRow row) =>
-        $"{row.Vehicle.Name} ({RatingWording.NameAt(row.Lowest!)} in {RatingWording.ActsIn(row.Lowest!)}, rating factor {Factor(row.Lowest!.Factor)}{(row.Lowest!.Truss is null ? "" : $", {row.Lowest!.Truss} truss")})";
+    private static string By(PostingRow row) => By(row.Vehicle, row.Lowest!);
 
-    private static string Cut(double value, int decimals)
-    {
-        double scale = Math.Pow(10, decimals);
-        return ResultTable.Figure(Math.Floor(Math.Round(value * scale, 6)) / scale, decimals);
-    }
+    private static string By(LiveLoad vehicle, RatingRow row) =>
+        $"{vehicle.Name} ({RatingWording.NameAt(row)} in {RatingWording.ActsIn(row)}, rating factor {Factor(row.Factor)}{(row.Truss is null ? "" : $", {row.Truss} truss")})";
 }

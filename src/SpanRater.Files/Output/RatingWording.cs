@@ -15,9 +15,7 @@ public static class RatingWording
         NotRatedReason.NoCapacity r => $"no capacity: column \"{MembersTable.ColumnOf(r.Capacity)}\" of members.csv is blank",
         NotRatedReason.PartOfLoading r => $"its standard form has a lane load as well, and the truck alone would flatter: rate \"{r.Loading}\" instead",
         NotRatedReason.NotATrainWithRods r => $"rods go slack, and \"{r.Load}\" is more than one train: a lane load, a crowd, tracks, or several vehicles. Over rods only single trains are rated",
-        NotRatedReason.Uncarried r => string.Create(
-            CultureInfo.InvariantCulture,
-            $"uncarried compression in {r.Member}: it only pulls, and at {Math.Floor(r.Factor * 100) / 100:0.00} of the vehicle, factored for {r.Level} level, it goes slack with nothing to take over. Every rating of this vehicle is withheld"),
+        NotRatedReason.Uncarried r => $"uncarried compression in {r.Member}: it only pulls, and at {ResultTable.Cut(r.Factor, 2)} of the vehicle, factored for {r.Level} level, it goes slack with nothing to take over. Every rating of this vehicle is withheld",
         NotRatedReason.NoPeaks r => $"its peaks could not be found by two routes that agree ({RefusalWording.Kind(r.Why)}): check coordinates, and the members marked tension only",
         NotRatedReason.RelievingAxlesWithRods r => $"relieving axles of {r.Vehicle} are to be left out, which has no meaning where rods go slack",
         NotRatedReason.NoPermitFactor => "permit_factor is missing in bridge.toml [rating]: a permit vehicle is rated with the factor its permit calls for",

@@ -42,6 +42,16 @@ public sealed record ResultTable(IReadOnlyList<ResultColumn> Columns, IReadOnlyL
         return Shown(cell, column, units) is { } value ? Figure(value, column.Decimals) : cell?.ToString() ?? "";
     }
 
+    /// <summary>A number with so many decimals, cut and not rounded up, under no culture: what is just under a limit must not be read as the limit.</summary>
+    /// <param name="value">The number.</param>
+    /// <param name="decimals">Decimals.</param>
+    public static string Cut(double value, int decimals)
+    {
+        // What is a whole step but for its last bits is that step.
+        double scale = Math.Pow(10, decimals);
+        return Figure(Math.Floor(Math.Round(value * scale, 6)) / scale, decimals);
+    }
+
     /// <summary>A number with so many decimals, under no culture; what rounds to zero has no sign.</summary>
     /// <param name="value">The number.</param>
     /// <param name="decimals">Decimals.</param>

@@ -82,15 +82,12 @@ public static class Words
         return force == 0 ? $"0 {units.Symbol(Quantity.Force)}" : $"{size} {units.Symbol(Quantity.Force)} {Of(force > 0 ? Sense.Tension : Sense.Compression)}";
     }
 
-    /// <summary>A rating factor as people read it: two decimals, and above ten only that it is.</summary>
+    /// <summary>A rating factor as people read it: two decimals, cut and never rounded up, and above ten only that it is.</summary>
     /// <param name="factor">The factor, or null.</param>
     public static string Factor(double? factor) => factor switch
     {
         null => "–",
         > 10 => ">10",
-        { } value => Rounded(value),
+        { } value => ResultTable.Cut(value, 2),
     };
-
-    // A factor just below 1 must not be read as 1.00: it is cut, not rounded up.
-    private static string Rounded(double factor) => ResultTable.Figure(factor < 1 && factor >= 0.995 ? Math.Floor(factor * 100) / 100 : factor, 2);
 }

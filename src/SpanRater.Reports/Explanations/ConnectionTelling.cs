@@ -6,10 +6,16 @@ namespace SpanRater.Reports;
 internal static class ConnectionTelling
 {
     /// <summary>The sheet.</summary>
-    public static IEnumerable<ResultBlock> Of(ConnectionResistance resistance, string name, SheetUnits sheet)
+    public static IEnumerable<ResultBlock> Of(ConnectionResistance resistance, PartRow row, SheetUnits sheet)
     {
         ConnectionStrength governing = resistance.Governing;
-        yield return new ResultBlock.Heading($"Capacity of {name}", 3);
+        yield return new ResultBlock.Heading($"Capacity of {row.Name}", 3);
+        if (resistance.Connection.Size is { } size)
+        {
+            string what = resistance.Connection is PinConnection ? "diameter" : "thickness";
+            yield return new ResultBlock.Paragraph($"{char.ToUpperInvariant(what[0])}{what[1..]} as built {sheet.Small(size.AsBuilt)}, {(size.IsLess ? $"of which {sheet.Small(size.Left)} is left" : "of which nothing is reported lost")}{(size.Source.Length == 0 ? "" : $"; source: {size.Source}")}.");
+        }
+
         if (resistance.Connection is PinConnection pin)
         {
             yield return new ResultBlock.Paragraph("Packed on the pin, from one end to the other; the bars of one member share its force by their thickness and push at their middles:");
@@ -20,7 +26,11 @@ internal static class ConnectionTelling
 
         if (resistance.Direction is { } direction)
         {
-            yield return new ResultBlock.Paragraph($"Worst {resistance.At}, along {SheetUnits.Plain(direction * 180 / Math.PI)}° from the axis to the right, counter-clockwise: the influence line is that of the sum of the bars' forces in that direction{(governing.Mode is ConnectionMode.PinShear ? "" : ", each times its distance along the pin")}.");
+            yield return new ResultBlock.Paragraph($"Worst {resistance.At}, along {SheetUnits.Plain(direction * 180 / Math.PI)}° from horizontal, counter-clockwise as seen in elevation: the influence line is that of the sum of the bars' forces in that direction{(governing.Mode is ConnectionMode.PinShear ? "" : ", each times its distance along the pin")}.");
+            foreach (ResultBlock block in Pushes(resistance, row))
+            {
+                yield return block;
+            }
         }
 
         foreach (ConnectionStrength mode in resistance.Modes)
@@ -46,6 +56,28 @@ internal static class ConnectionTelling
         {
             yield return SheetUnits.Step($"C = {Value(governing, resistance.Value, sheet)}");
         }
+    }
+
+    private static IEnumerable<ResultBlock> Pushes(ConnectionResistance resistance, PartRow row)
+    {
+        Peak? peak = row.LiveParts is [PartLive.InTruss { Shared.Part: LivePart.Axles { Peak: var at } }] ? at : null;
+        string live = peak is null ? "" : $"; live is {row.Vehicle.Name} whole on one truss where this is worst";
+        yield return new ResultBlock.Paragraph($"What each bar pushes the pin with, and whereto, in degrees from horizontal, counter-clockwise as seen in elevation: dead is DC and DW together, without load factors{live}:");
+        yield return new ResultBlock.Grid(new ResultTable(
+            [new("bar"), new("on the pin"), new("dead", Quantity.Force), new("whereto [°]"), .. peak is null ? [] : (ResultColumn[])[new("live", Quantity.Force), new("whereto [°]")]],
+            [
+                .. resistance.Pushes.Select((p, i) => (IReadOnlyList<object?>)
+                [
+                    (i + 1).ToString(System.Globalization.CultureInfo.InvariantCulture), ((PinConnection)resistance.Connection).Packing[i].Name,
+                    .. Push((p.Components.Right + p.Wearing.Right, p.Components.Up + p.Wearing.Up)), .. peak is null ? [] : Push(p.Of(peak.Axles)),
+                ]),
+            ]));
+    }
+
+    private static object?[] Push((double Right, double Up) push)
+    {
+        double force = double.Hypot(push.Right, push.Up), angle = Math.Atan2(push.Up, push.Right) * 180 / Math.PI;
+        return [force, force < 1 ? "" : ResultTable.Figure(angle < -0.005 ? angle + 360 : angle, 1)];
     }
 
     private static string Term(ConnectionTerm term, double value, SheetUnits sheet) => term switch

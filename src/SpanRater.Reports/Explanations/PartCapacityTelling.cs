@@ -10,7 +10,7 @@ internal static class PartCapacityTelling
     {
         HangerResistance hanger => CapacitySheet.OfBars(hanger.Bars, row.Name, sheet),
         BeamResistance beam => BeamTelling.Of(beam, row.Name, sheet),
-        ConnectionResistance connection => ConnectionTelling.Of(connection, row.Name, sheet),
+        ConnectionResistance connection => ConnectionTelling.Of(connection, row, sheet),
         _ => throw new ArgumentOutOfRangeException(nameof(resistance), resistance, "Every resistance has its telling."),
     };
 }

@@ -110,12 +110,6 @@ public static class PartExplanation
         }
 
         json.WriteEndArray();
-        json.WriteStartArray("assumptions");
-        foreach (Stamp stamp in rating.Stamps)
-        {
-            json.WriteStringValue(RatingWording.Of(stamp, DisplayUnits.Si));
-        }
-
-        json.WriteEndArray();
+        json.WriteNames("assumptions", RatingJson.Assumptions(rating));
     }
 }

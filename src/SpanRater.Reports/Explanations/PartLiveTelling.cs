@@ -167,7 +167,28 @@ internal static class PartLiveTelling
     private static IEnumerable<ResultBlock> OnPlank(PartLive.OnPlank part, PartRow row, DisplayUnits units)
     {
         PlankWheel wheel = part.Wheel;
-        yield return new ResultBlock.Paragraph($"The heaviest wheel of {part.Vehicle.Name}, {Force(wheel.Load, units)}, stands {Told.Length(wheel.ContactWidth, units)} wide on planks that span {Told.Length(wheel.Span, units)}, and {Told.Length(wheel.Spread, units)} of deck carries it: {PartTelling.Value(part.Along, row, units)} on one plank{(part.Across == 1 ? "" : $", with the presence factor {Number(part.Across)} of one lane")}.");
+        string load = Force(wheel.Load, units), span = Told.Length(wheel.Span, units), contact = Told.Length(wheel.ContactWidth, units);
+        yield return new ResultBlock.Paragraph($"The heaviest wheel of {part.Vehicle.Name}, P = {load}, is b = {contact} wide across traffic on a deck that spans S = {span}, and {Told.Length(wheel.Spread, units)} of deck carries it.");
+        double onOne = part.Along / (row.ActsAs == PartEffect.Moment ? wheel.Moment : wheel.Shear);
+        (string plank, string plankNumber) = Math.Abs(onOne - 1) < 1e-9 ? ("", "") : ("·w/spread", $"·{Told.Number(onOne)}");
+        if (row.ActsAs == PartEffect.Moment)
+        {
+            bool isContinuous = wheel.Clauses.Contains(FloorClauses.ContinuousDeck), isWider = wheel.ContactWidth > wheel.Span;
+            string over = isContinuous ? "0.8·" : "";
+            yield return isWider
+                ? SheetUnits.Step($"M = {over}(P·S/b)·S/8{plank} = {PartTelling.Value(part.Along, row, units)} on one plank, the wheel being wider than the span{(isContinuous ? ", and 0.8 for a deck over more than two spans" : "")}")
+                : SheetUnits.Step($"M = {over}P·(S/4 − b/8){plank} = {over}{load}·({span}/4 − {contact}/8){plankNumber} = {PartTelling.Value(part.Along, row, units)} on one plank{(isContinuous ? ", 0.8 for a deck over more than two spans" : "")}");
+        }
+        else
+        {
+            yield return SheetUnits.Step($"V = {PartTelling.Value(part.Along, row, units)} on one plank: the reaction with the near edge of the wheel a deck's thickness from the support, and no less than P/2{plank}");
+        }
+
+        yield return new ResultBlock.Items("From:", [.. CapacitySheet.From(wheel.Clauses)]);
+        if (part.Across != 1)
+        {
+            yield return new ResultBlock.Paragraph($"The presence factor {Number(part.Across)} of one loaded lane is not yet in it, and is put on next.");
+        }
     }
 
     private static string Force(double value, DisplayUnits units) => $"{ResultTable.Figure(units.From(Quantity.Force, value), 3)} {units.Symbol(Quantity.Force)}";

@@ -113,13 +113,7 @@ public static class RatingExplanation
         }
 
         json.WriteEndArray();
-        json.WriteStartArray("assumptions");
-        foreach (Stamp stamp in rating.Stamps)
-        {
-            json.WriteStringValue(RatingWording.Of(stamp, DisplayUnits.Si));
-        }
-
-        json.WriteEndArray();
+        json.WriteNames("assumptions", RatingJson.Assumptions(rating));
     }
 
     private static void WritePosition(Utf8JsonWriter json, string name, Peak? peak, Truss truss)

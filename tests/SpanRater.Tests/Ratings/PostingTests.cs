@@ -115,8 +115,26 @@ public class PostingTests
         SpanRater.Posting posting = SpanRater.Posting.Of(rating);
 
         Assert.Equal(VehicleClass.Legal, Assert.Single(posting.Legal).Vehicle.Class);
-        Assert.Equal(others.Order(), posting.Others.Select(o => o.Class).Order());
+        Assert.Equal(others.Order(), posting.Others.Select(o => o.Vehicle.Class).Order());
         Assert.Empty(posting.Emergency);
+    }
+
+    [Fact]
+    public void LoadsWithoutAPostingRule_KeepTheirLowestFactor_AndAreTooHeavyBelowOne()
+    {
+        // The capacity carries an axle of 50 t and not one of 90 t.
+        LiveLoad heavy = Axle(90, VehicleClass.Farm), light = Axle(5, VehicleClass.Maintenance), notional = Axle(90, VehicleClass.Screening);
+        BridgeRating rating = KingPostBridge.Rate(Strong(10 * Ton), "LRFR", [heavy, light, notional]);
+
+        SpanRater.Posting posting = SpanRater.Posting.Of(rating);
+
+        OtherLoad Of(LiveLoad load) => posting.Others.Single(o => o.Vehicle == load);
+        Assert.Equal(rating.Rows.Where(r => r.Vehicle == heavy).Min(r => r.Factor), Of(heavy).Deciding!.Factor);
+        Assert.True(Of(heavy).Deciding!.Factor < 1);
+        Assert.Equal(OtherVerdict.TooHeavy, Of(heavy).Verdict);
+        Assert.True(Of(light).Deciding!.Factor > 1);
+        Assert.Equal(OtherVerdict.Carried, Of(light).Verdict);
+        Assert.Equal(OtherVerdict.StandsForOthers, Of(notional).Verdict);
     }
 
     [Fact]

@@ -87,6 +87,11 @@ internal sealed class PinForces
     /// <param name="angle">The direction [rad].</param>
     public (InfluenceLine Line, double Components, double Wearing) Shear(int bar, double angle) => Along(angle, c => Sum(bar + 1, c, _ => 1));
 
+    /// <summary>What a bar pushes the pin with.</summary>
+    /// <param name="bar">The bar.</param>
+    public BarPush Push(int bar) => new(
+        new InfluenceLine(Crossing.Lines.Truss.Stations, x[bar][..^2]), new InfluenceLine(Crossing.Lines.Truss.Stations, y[bar][..^2]), (x[bar][^2], y[bar][^2]), (x[bar][^1], y[bar][^1]));
+
     private static double FloorLength(Truss truss, int joint)
     {
         int at = truss.PanelPoints.ToList().IndexOf(joint);

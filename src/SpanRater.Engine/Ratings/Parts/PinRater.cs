@@ -12,6 +12,8 @@ internal sealed class PinRater(PinForces forces, ConnectionRule rule, MemberFact
 {
     private const int Directions = 72;
 
+    private readonly BarPush[] pushes = [.. Enumerable.Range(0, forces.Pin.Packing.Count).Select(forces.Push)];
+
     private double Reduced => factors?.Value ?? 1;
 
     private double Yield => ((MetalMaterial)forces.Pin.Material!).Strength!.Yield;
@@ -80,6 +82,7 @@ internal sealed class PinRater(PinForces forces, ConnectionRule rule, MemberFact
             Factors = factors,
             At = effect == PartEffect.Shear ? $"between {forces.Pin.Packing[bar].Name} and {forces.Pin.Packing[bar + 1].Name}" : $"at {forces.Pin.Packing[bar % Bars].Name}, bar {(bar % Bars) + 1}{(bar >= Bars ? ", counted from the last bar" : "")}",
             Direction = angle,
+            Pushes = pushes,
         });
         static double Of(PartRow row) => row.Factor ?? double.PositiveInfinity;
         (PartRow Row, int Bar, double Angle) best = coarse.Zip(at, (r, a) => (Rate(r, a.Bar, a.Angle), a.Bar, a.Angle)).MinBy(r => Of(r.Item1));
@@ -90,7 +93,17 @@ internal sealed class PinRater(PinForces forces, ConnectionRule rule, MemberFact
                 ? (Rate(load(line, dc, dw, effect), best.Bar, angle), best.Bar, angle) : best).Append(best).MinBy(r => Of(r.Item1));
         }
 
-        return best.Row;
+        return effect == PartEffect.Moment && !forces.IsAskew ? WithEqualBars(best.Row, best.Bar, bar => of(bar, best.Angle) is var (line, dc, dw) ? Of(Rate(load(line, dc, dw, effect), bar, best.Angle)) : double.PositiveInfinity) : best.Row;
+    }
+
+    // Between two bars that carry no shear the moment is the same: both are named.
+    private PartRow WithEqualBars(PartRow row, int worst, Func<int, double> factorAt)
+    {
+        int[] equal = [.. Enumerable.Range(1, Bars - 2).Where(b => b == worst || Math.Abs(factorAt(b) - (row.Factor ?? double.NaN)) <= 1e-6 * row.Factor)];
+        string[] names = [.. equal.Select(b => forces.Pin.Packing[b].Name).Distinct()];
+        return equal.Length < 2 || row.Resistance is not ConnectionResistance resistance
+            ? row
+            : row with { Resistance = resistance with { At = $"at {string.Join(" and ", names)}, bars {string.Join(" and ", equal.Select(b => b + 1))}" } };
     }
 
     // Each member on its own bars, in both senses; the lowest stands for the pin.

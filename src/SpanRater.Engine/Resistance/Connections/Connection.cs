@@ -10,8 +10,28 @@ public abstract record Connection(string Name, int Index, PartKind Kind, int Joi
     /// <summary>Its material; null where none is named.</summary>
     public Material? Material { get; init; }
 
+    /// <summary>What was measured of it; null where nothing is told.</summary>
+    public MeasuredSize? Size { get; init; }
+
+    /// <summary>The connection with nothing lost; itself where nothing is.</summary>
+    public Connection AsBuilt => Size is { IsLess: true } size ? Restored(size) with { Size = size with { Left = size.AsBuilt } } : this;
+
     /// <summary>Members whose forces it carries, by position.</summary>
     public abstract IReadOnlyList<int> Members { get; }
+
+    /// <summary>The connection at the size as built.</summary>
+    /// <param name="size">What was measured.</param>
+    protected abstract Connection Restored(MeasuredSize size);
+}
+
+/// <summary>The one size of a connection that wear and rust take from: the diameter of a pin, the thickness of a head or plate.</summary>
+/// <param name="AsBuilt">Size as built [m].</param>
+/// <param name="Left">Size that is left [m].</param>
+/// <param name="Source">Who measured it, or where it is from; empty where nothing is told.</param>
+public sealed record MeasuredSize(double AsBuilt, double Left, string Source)
+{
+    /// <summary>Whether something is lost.</summary>
+    public bool IsLess => Left < AsBuilt;
 }
 
 /// <summary>What a bar on a pin brings to it.</summary>
@@ -53,6 +73,9 @@ public sealed record PinConnection(string Name, int Index, int Joint, double Dia
     /// <summary>Middle of each bar along the pin, from the outer face of the first [m].</summary>
     public IReadOnlyList<double> Middles { get; } = MiddlesOf(Packing);
 
+    /// <inheritdoc/>
+    protected override Connection Restored(MeasuredSize size) => this with { Diameter = size.AsBuilt };
+
     /// <summary>Part of its load that a bar takes: by thickness among the bars of the same load [-].</summary>
     /// <param name="bar">Position of the bar.</param>
     public double PartOf(int bar) => Packing[bar].Thickness / Packing.Where(b => b.Load == Packing[bar].Load).Sum(b => b.Thickness);
@@ -85,7 +108,11 @@ public abstract record MemberConnection(string Name, int Index, PartKind Kind, i
 /// <param name="Joint">Position of the joint.</param>
 /// <param name="Member">Position of the member.</param>
 /// <param name="NetArea">Net area of all heads across the pin hole [m²].</param>
-public sealed record HeadConnection(string Name, int Index, int Joint, int Member, double NetArea) : MemberConnection(Name, Index, PartKind.EyebarHead, Joint, Member);
+public sealed record HeadConnection(string Name, int Index, int Joint, int Member, double NetArea) : MemberConnection(Name, Index, PartKind.EyebarHead, Joint, Member)
+{
+    /// <inheritdoc/>
+    protected override Connection Restored(MeasuredSize size) => this with { NetArea = NetArea * size.AsBuilt / size.Left };
+}
 
 /// <summary>Plates of a member's end that bear on a pin.</summary>
 /// <param name="Name">Name.</param>
@@ -94,7 +121,11 @@ public sealed record HeadConnection(string Name, int Index, int Joint, int Membe
 /// <param name="Member">Position of the member.</param>
 /// <param name="Thickness">Thickness of all plates on the pin together [m].</param>
 /// <param name="PinDiameter">Diameter of the pin [m].</param>
-public sealed record PinPlateConnection(string Name, int Index, int Joint, int Member, double Thickness, double PinDiameter) : MemberConnection(Name, Index, PartKind.PinPlate, Joint, Member);
+public sealed record PinPlateConnection(string Name, int Index, int Joint, int Member, double Thickness, double PinDiameter) : MemberConnection(Name, Index, PartKind.PinPlate, Joint, Member)
+{
+    /// <inheritdoc/>
+    protected override Connection Restored(MeasuredSize size) => this with { Thickness = Thickness * size.AsBuilt / size.Left };
+}
 
 /// <summary>What fasteners are.</summary>
 public enum FastenerGrade
@@ -130,7 +161,11 @@ public enum FastenerGrade
 /// <param name="Planes">Shear planes of each.</param>
 /// <param name="Thickness">Lesser thickness of what they bear on, in one sense of the force [m].</param>
 public sealed record FastenerConnection(string Name, int Index, PartKind Kind, int Joint, int Member, FastenerGrade Grade, int Count, double Diameter, int Planes, double Thickness)
-    : MemberConnection(Name, Index, Kind, Joint, Member);
+    : MemberConnection(Name, Index, Kind, Joint, Member)
+{
+    /// <inheritdoc/>
+    protected override Connection Restored(MeasuredSize size) => this with { Thickness = size.AsBuilt };
+}
 
 /// <summary>Gusset plates where one member is fastened to them.</summary>
 /// <param name="Name">Name.</param>
@@ -152,6 +187,9 @@ public sealed record GussetConnection(
 {
     /// <summary>Whitmore width: the outer lines spread by 30° over the length of the connection [m].</summary>
     public double WhitmoreWidth => ((Lines - 1) * Gauge) + (2 * (PerLine - 1) * Pitch * Math.Tan(Math.PI / 6));
+
+    /// <inheritdoc/>
+    protected override Connection Restored(MeasuredSize size) => this with { Thickness = size.AsBuilt };
 }
 
 /// <summary>Gusset plates in shear along a plane beside the chord: it carries what the web members bring along it.</summary>
@@ -168,4 +206,7 @@ public sealed record GussetShear(string Name, int Index, int Joint, IReadOnlyLis
 {
     /// <inheritdoc/>
     public override IReadOnlyList<int> Members => Webs;
+
+    /// <inheritdoc/>
+    protected override Connection Restored(MeasuredSize size) => this with { Thickness = size.AsBuilt };
 }

@@ -117,6 +117,9 @@ public sealed record ConnectionResistance : PartResistance
     /// <summary>Direction of the pin's moment or shear that governs, from the axis to the right, counter-clockwise [rad]; null of anything else.</summary>
     public double? Direction { get; init; }
 
+    /// <summary>What each bar of a pin pushes with, in the order of its packing; empty of anything else.</summary>
+    public IReadOnlyList<BarPush> Pushes { get; init; } = [];
+
     /// <summary>The mode that governs: the least strength, the earlier of equal ones.</summary>
     public ConnectionStrength Governing => Modes.MinBy(m => m.Value)!;
 

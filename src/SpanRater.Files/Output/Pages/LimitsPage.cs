@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text.Json;
 
 namespace SpanRater.Files;
@@ -56,8 +55,7 @@ public static class LimitsPage
             return $"No largest {(load.Load.Name == LargestLoads.AxleName ? "single axle" : "crowd")} is given: {(load.Reason is { } reason ? RatingWording.Of(reason, units) : "nothing is rated")}.";
         }
 
-        double shown = Math.Floor(Math.Round(units.From(quantity, limit) * 10, 6)) / 10;
-        return $"Largest {what} at {load.Level} level: {(load.IsAtMost ? "at most " : "")}{ResultTable.Figure(shown, 1)} {units.Symbol(quantity)}, by {By(load.Lowest!)}.";
+        return $"Largest {what} at {load.Level} level: {(load.IsAtMost ? "at most " : "")}{ResultTable.Cut(units.From(quantity, limit), 1)} {units.Symbol(quantity)}, by {By(load.Lowest!)}.";
     }
 
     private static string By(RatingRow row) => $"{RatingWording.NameAt(row)} in {RatingWording.ActsIn(row)}{(row.Truss is null ? "" : $" ({row.Truss} truss)")}";
@@ -69,7 +67,7 @@ public static class LimitsPage
             [
                 l.Load.Name,
                 l.Level,
-                l.Scale is { } scale ? string.Create(CultureInfo.InvariantCulture, $"{(l.IsAtMost ? "at most " : "")}{Math.Floor(Math.Round(scale * 100, 6)) / 100:0.00} of it") : "not rated",
+                l.Scale is { } scale ? $"{(l.IsAtMost ? "at most " : "")}{ResultTable.Cut(scale, 2)} of it" : "not rated",
                 Weight(l),
                 l.Lowest is null ? "" : RatingWording.Member(l.Lowest),
                 l.Lowest is null ? "" : RatingWording.ActsIn(l.Lowest),
@@ -107,6 +105,6 @@ public static class LimitsPage
         }
 
         json.WriteEndArray();
-        json.WriteNames("assumptions", limits.Rating.Stamps.Select(s => RatingWording.Of(s, DisplayUnits.Si)));
+        json.WriteNames("assumptions", RatingJson.Assumptions(limits.Rating));
     }
 }

@@ -194,7 +194,7 @@ public static class MethodsPage
             json.WriteString("method", rating.Method.Name);
             json.WriteString("name", rating.Method.FullName);
             json.WriteString("capacities", rating.Method.GivenCapacityMeaning == CapacityMeaning.AllowableForce ? "allowable" : "factored");
-            json.WriteNames("assumptions", rating.Stamps.Select(s => RatingWording.Of(s, DisplayUnits.Si)));
+            json.WriteNames("assumptions", RatingJson.Assumptions(rating));
             json.WriteStartArray("blankCapacities");
             foreach ((string column, string[] members) in Missing(comparison, rating.Method, blank: true))
             {

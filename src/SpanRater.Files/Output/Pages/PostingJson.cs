@@ -43,10 +43,16 @@ internal static class PostingJson
         json.WriteBoolean("complete", posting.IsComplete);
         json.WriteForce("smallestSafeLoad", posting.Smallest?.SafeLoad);
         NotRatedList.Write(json, unrated, []);
-        json.WriteNames("notPartOfPosting", posting.Others.Select(o => o.Name));
+        json.WriteStartArray("withoutRule");
+        foreach (OtherLoad load in posting.Others)
+        {
+            WriteOther(json, load);
+        }
+
+        json.WriteEndArray();
         json.WriteNames("notAsked", notAsked);
         AlternativesSection.Write(json, alternatives);
-        json.WriteNames("assumptions", posting.Rating.Stamps.Select(s => RatingWording.Of(s, DisplayUnits.Si)));
+        json.WriteNames("assumptions", RatingJson.Assumptions(posting.Rating));
         json.WriteNumber("residual", posting.Rating.Residual);
     }
 
@@ -92,13 +98,7 @@ internal static class PostingJson
         json.WriteForce("weight", row.Weight);
         json.WriteForce("trainWeight", (row.Vehicle as Loading)?.TrainWeight);
         json.WriteNumberOrNull("factor", row.Lowest?.Factor);
-        json.WriteString("truss", row.Lowest?.Truss);
-        json.WriteString("part", row.Lowest is null ? null : PartWords.Of(row.Lowest.Part));
-        json.WriteString("member", row.Lowest?.Name);
-        json.WriteString("effect", row.Lowest is null ? null : PartWords.Of(row.Lowest.ActsAs));
-        json.WriteString("sense", row.Lowest is null ? null : RatingWording.SenseOf(row.Lowest));
-        json.WriteString("mode", PostingWording.Mode(row));
-        json.WriteString("place", row.Lowest is null ? null : RatingWording.Place(row.Lowest));
+        WriteNamed(json, row.Lowest);
         json.WriteString("rule", PostingWording.Of(row.Rule));
         json.WriteString("verdict", PostingWording.Of(row.Verdict));
         json.WriteForce("safeLoad", row.SafeLoad);
@@ -108,6 +108,31 @@ internal static class PostingJson
         json.WriteBoolean("atMost", row.IsAtMost);
         json.WriteString("reason", row.Verdict == PostingVerdict.NotGiven ? PostingWording.WhyNotGiven(row, DisplayUnits.Si) : null);
         json.WriteEndObject();
+    }
+
+    private static void WriteOther(Utf8JsonWriter json, OtherLoad load)
+    {
+        RatingRow? row = load.Deciding is { Factor: not null } rated ? rated : null;
+        json.WriteStartObject();
+        json.WriteString("vehicle", load.Vehicle.Name);
+        json.WriteString("class", VehicleClassNames.Name(load.Vehicle.Class));
+        json.WriteString("verdict", PostingWording.Of(load.Verdict));
+        json.WriteNumberOrNull("factor", row?.Factor);
+        json.WriteString("level", load.Deciding?.Level.Name);
+        WriteNamed(json, row);
+        json.WriteString("reason", load.Deciding?.Reason is { } reason ? RatingWording.Of(reason, DisplayUnits.Si) : null);
+        json.WriteEndObject();
+    }
+
+    private static void WriteNamed(Utf8JsonWriter json, RatingRow? row)
+    {
+        json.WriteString("truss", row?.Truss);
+        json.WriteString("part", row is null ? null : PartWords.Of(row.Part));
+        json.WriteString("member", row?.Name);
+        json.WriteString("effect", row is null ? null : PartWords.Of(row.ActsAs));
+        json.WriteString("sense", row is null ? null : RatingWording.SenseOf(row));
+        json.WriteString("mode", row is null ? null : RatingWording.Mode(row));
+        json.WriteString("place", row is null ? null : RatingWording.Place(row));
     }
 
     public static void WriteLimit(Utf8JsonWriter json, string? silhouette, PostingLimit limit)

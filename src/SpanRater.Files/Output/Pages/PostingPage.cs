@@ -42,10 +42,10 @@ public static class PostingPage
             blocks.Add(new ResultBlock.Paragraph($"{NotCovered(notAsked)}."));
         }
 
-        blocks.Add(new ResultBlock.Heading("Limits by silhouette"));
-        blocks.Add(new ResultBlock.Grid(Limits(posting)));
         if (posting.Legal.Count > 0)
         {
+            blocks.Add(new ResultBlock.Heading("Limits by silhouette"));
+            blocks.Add(new ResultBlock.Grid(Limits(posting)));
             blocks.Add(new ResultBlock.Heading("Each legal type"));
             blocks.Add(new ResultBlock.Grid(Legal(posting)));
             blocks.AddRange(PostedByWeight(posting).Select(w => new ResultBlock.Paragraph($"{w}.")));
@@ -59,7 +59,9 @@ public static class PostingPage
 
         if (posting.Others.Count > 0)
         {
-            blocks.Add(new ResultBlock.Items("Not part of posting:", [.. posting.Others.Select(PostingWording.NoPart)]));
+            blocks.Add(new ResultBlock.Heading("Loads without a posting rule"));
+            blocks.Add(new ResultBlock.Grid(Others(posting)));
+            blocks.Add(new ResultBlock.Paragraph(PostingWording.OthersRule));
         }
 
         if (alternatives is not null)
@@ -77,7 +79,7 @@ public static class PostingPage
             new ResultTable(Columns, [.. posting.Legal.Concat(posting.Emergency).Select(r => CsvRow(r, units))]),
             [
                 .. warnings, answer, ScopeWording.Of(rating.Bridge), .. notRated.Select(n => $"Not rated: {n}"), .. notAsked.Count > 0 ? [NotCovered(notAsked)] : Array.Empty<string>(),
-                .. posting.Others.Select(o => $"Not part of posting: {PostingWording.NoPart(o)}"), .. PostedByWeight(posting), .. stamps,
+                .. posting.Others.Count > 0 ? [$"No posting rule: {string.Join(", ", posting.Others.Select(Other))}. {PostingWording.OthersRule}"] : Array.Empty<string>(), .. PostedByWeight(posting), .. stamps,
                 .. alternatives is null ? [] : AlternativesSection.Notes(alternatives, units), PostingWording.Rules, Words.Caution,
             ],
             json => PostingJson.Write(json, posting, unrated, notAsked, alternatives),
@@ -180,6 +182,23 @@ public static class PostingPage
                 r.Level.Name,
             ]),
         ]);
+
+    private static ResultTable Others(Posting posting) => new(
+        [new("load"), new("class"), new("as entered"), new("factor"), new(PartWords.Headings(posting.Rating).Name), new(PartWords.Headings(posting.Rating).In), new("level")],
+        [
+            .. posting.Others.Select(o => (IReadOnlyList<object?>)
+            [
+                o.Vehicle.Name,
+                VehicleClassNames.Name(o.Vehicle.Class),
+                PostingWording.InTable(o.Verdict),
+                PostingWording.Factor(o.Deciding?.Factor),
+                o.Deciding is { Factor: not null } named ? RatingWording.NameAt(named) : "",
+                o.Deciding is { Factor: not null } acting ? RatingWording.ActsIn(acting) : "",
+                o.Deciding?.Level.Name ?? "",
+            ]),
+        ]);
+
+    private static string Other(OtherLoad load) => $"{load.Vehicle.Name} {PostingWording.InTable(load.Verdict)}{(load.Deciding?.Factor is { } factor ? $" ({PostingWording.Factor(factor)})" : "")}";
 
     private static string AxleTons(double? load, bool isAtMost) => load is { } l ? PostingWording.InTable(PostingVerdict.Posted, SafeLoad.WholeTons(l), isAtMost) : "";
 

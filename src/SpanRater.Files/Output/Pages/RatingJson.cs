@@ -8,8 +8,6 @@ public static class RatingJson
     /// <summary>Writes a rating.</summary>
     internal static void Write(Utf8JsonWriter json, BridgeRating rating, IReadOnlyList<string> notAsked)
     {
-        // The JSON is the same whatever units a table is asked for in.
-        DisplayUnits units = DisplayUnits.Si;
         json.WriteString("bridge", rating.Bridge.Name);
         json.WriteString("method", rating.Method.Name);
         json.WriteString("caution", Words.Caution);
@@ -25,14 +23,16 @@ public static class RatingJson
         WriteGoverning(json, "governing", rating.Governing);
         WriteGoverning(json, "governingMember", rating.GoverningMember);
         WriteGoverning(json, "governingInventory", rating.GoverningInventory);
-        json.WriteStartArray("assumptions");
-        foreach (Stamp stamp in rating.Stamps)
-        {
-            json.WriteStringValue(RatingWording.Of(stamp, units));
-        }
-
-        json.WriteEndArray();
+        json.WriteNames("assumptions", Assumptions(rating));
         json.WriteNumber("residual", rating.Residual);
+    }
+
+    /// <summary>What was assumed, as every JSON has it: the same whatever units a table is asked for in.</summary>
+    /// <param name="rating">The rating.</param>
+    public static IEnumerable<string> Assumptions(BridgeRating rating)
+    {
+        ArgumentNullException.ThrowIfNull(rating);
+        return rating.Stamps.Select(s => RatingWording.Of(s, DisplayUnits.Si));
     }
 
     private static void WriteRow(Utf8JsonWriter json, RatingRow row, Truss truss)
@@ -51,14 +51,7 @@ public static class RatingJson
         ArgumentNullException.ThrowIfNull(json);
         ArgumentNullException.ThrowIfNull(row);
         ArgumentNullException.ThrowIfNull(truss);
-        json.WriteString("truss", row.Truss);
-        json.WriteString("part", PartWords.Of(row.Part));
-        json.WriteString("member", row.Name);
-        json.WriteString("vehicle", row.Vehicle.Name);
-        json.WriteString("beside", row.Beside?.Vehicle.Name);
-        json.WriteString("level", row.Level.Name);
-        json.WriteString("effect", PartWords.Of(row.ActsAs));
-        json.WriteString("sense", RatingWording.SenseOf(row));
+        WriteWhat(json, row);
         json.WriteString("mode", RatingWording.Mode(row));
         json.WriteString("place", RatingWording.Place(row));
         json.WriteString("status", Words.Of(row.Status));
@@ -101,6 +94,18 @@ public static class RatingJson
         }
     }
 
+    private static void WriteWhat(Utf8JsonWriter json, RatingRow row)
+    {
+        json.WriteString("truss", row.Truss);
+        json.WriteString("part", PartWords.Of(row.Part));
+        json.WriteString("member", row.Name);
+        json.WriteString("vehicle", row.Vehicle.Name);
+        json.WriteString("beside", row.Beside?.Vehicle.Name);
+        json.WriteString("level", row.Level.Name);
+        json.WriteString("effect", PartWords.Of(row.ActsAs));
+        json.WriteString("sense", RatingWording.SenseOf(row));
+    }
+
     internal static void WriteGoverning(Utf8JsonWriter json, string name, RatingRow? row)
     {
         if (row is null)
@@ -110,14 +115,7 @@ public static class RatingJson
         }
 
         json.WriteStartObject(name);
-        json.WriteString("truss", row.Truss);
-        json.WriteString("part", PartWords.Of(row.Part));
-        json.WriteString("member", row.Name);
-        json.WriteString("vehicle", row.Vehicle.Name);
-        json.WriteString("beside", row.Beside?.Vehicle.Name);
-        json.WriteString("level", row.Level.Name);
-        json.WriteString("effect", PartWords.Of(row.ActsAs));
-        json.WriteString("sense", RatingWording.SenseOf(row));
+        WriteWhat(json, row);
         json.WriteNumberOrNull("factor", row.Factor);
         json.WriteEndObject();
     }

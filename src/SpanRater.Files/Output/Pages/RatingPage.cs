@@ -102,12 +102,19 @@ public static class RatingPage
             IsAnswer: false);
     }
 
-    private static string Governing(BridgeRating rating) => Verdict(rating) + RatingWording.OnlyAtCrawlSpeed(rating.Bridge);
+    private static string Governing(BridgeRating rating) => Verdict(rating) + LeftOut(rating) + RatingWording.OnlyAtCrawlSpeed(rating.Bridge);
+
+    // What governs is named among vehicles that could be rated: the others must not be taken for lighter ones.
+    private static string LeftOut(BridgeRating rating)
+    {
+        string[] names = [.. rating.Rows.Where(r => r.IsAboutItsVehicle && r.Status == RatingStatus.NotRated).Select(r => r.Vehicle.Name).Distinct()];
+        return names.Length == 0 || rating.Governing is null ? "" : $" Not rated, so that this says nothing about {(names.Length == 1 ? "it" : "them")}: {string.Join(", ", names)}.";
+    }
 
     private static string Verdict(BridgeRating rating) => rating.Governing switch
     {
         null when rating.Withheld.Any() =>
-            $"Nothing governs while a rating is withheld. {string.Join(". ", rating.Withheld.GroupBy(w => w.Reason.Member).Select(g => $"{g.Key} goes slack before the factored vehicle is on whole ({string.Join(", ", g.Select(w => w.Vehicle.Name))})"))}: no such vehicle can be called safe here.",
+            $"Nothing governs while a rating is withheld. {string.Join(". ", rating.Withheld.GroupBy(w => w.Reason.Member).Select(g => $"{g.Key} goes slack before the factored vehicle is on whole ({string.Join(", ", g.Select(w => w.Vehicle.Name))})"))}: no such vehicle can be called safe here. Until an engineer has reviewed it, keep such vehicles off.",
         { Status: RatingStatus.DeadExceeds } row => $"Governing: {Row(row)}: the dead load alone exceeds the capacity. Check the inputs; if they are true, treat the bridge as closed until an engineer has reviewed it.",
         { Factor: 0, Beside: { } beside } row => $"Governing: {Row(row)}. {beside.Vehicle.Name} beside it leaves this {(row is MemberRow ? "member" : "part")} no capacity; {row.Vehicle.Name} alone has the factor {Words.Factor(rating.Alone(row)?.Factor)} there.",
         { Factor: < 1 } row => $"Governing: {Row(row)}. A factor below 1: the vehicle is too heavy for this {(row is MemberRow ? "member" : "part")} as entered.",
