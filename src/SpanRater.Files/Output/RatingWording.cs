@@ -53,6 +53,10 @@ public static class RatingWording
         };
     }
 
+    /// <summary>What holds a row's factor down: the mode of its capacity, or a bar that goes slack before that is used up; null where the capacity is given, or missing.</summary>
+    /// <param name="row">The row.</param>
+    public static string? HeldBy(RatingRow row) => (row as MemberRow)?.CappedBy is { } rod ? $"{rod} goes slack" : Mode(row);
+
     /// <summary>The place on the part where its capacity is least; null where it is the same all along, or there is none.</summary>
     /// <param name="row">The row.</param>
     public static string? Place(RatingRow row) => row switch

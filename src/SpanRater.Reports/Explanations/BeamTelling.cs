@@ -54,7 +54,9 @@ internal static class BeamTelling
         switch (strength)
         {
             case MetalBending { Lateral: null } bending:
-                yield return $"M = {symbols}Fy·S = {numbers}{sheet.Stress(bending.Stress)}·{sheet.Modulus(bending.Modulus)} = {sheet.Moment(bending.Value)}, S of the weaker fibre";
+                // The allowable stress of a standard's table has no factors on a yield.
+                string of = bending.Factors.Count == 0 && !bending.Clauses.Contains(BeamClauses.BendingLfr) ? "F" : "Fy";
+                yield return $"M = {symbols}{of}·S = {numbers}{sheet.Stress(bending.Stress)}·{sheet.Modulus(bending.Modulus)} = {sheet.Moment(bending.Value)}, S of the weaker fibre{(of == "F" ? ", F the stress allowed" : "")}";
                 break;
             case MetalBending { Lateral: { } lateral } bending:
                 FlangeAndWeb shape = lateral.Shape;

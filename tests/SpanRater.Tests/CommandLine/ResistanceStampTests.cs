@@ -66,7 +66,7 @@ public sealed class ResistanceStampTests : IDisposable
     public void Post_NothingLost_DoesNotOfferARepair()
     {
         string text = Run.Of("post", bridge.Folder).Output;
-        Assert.Contains("as built: nothing seen on the member of the lowest factor takes anything from its capacity, or that capacity is given", text, StringComparison.Ordinal);
+        Assert.Contains("as built: nothing seen on what has the lowest factor takes anything from its capacity, or that capacity is given", text, StringComparison.Ordinal);
     }
 
     // Bars 2 in² of 490 pcf, 6.806 plf; rafters 9.76 in², 33.211 plf: on 24 + 8 ft and 2 x 14.422 ft.

@@ -78,7 +78,7 @@ internal sealed class PinForces
     /// <summary>Moment at the middle of a bar in a direction.</summary>
     /// <param name="bar">The bar.</param>
     /// <param name="fromLast">Whether it is counted from the last bar.</param>
-    /// <param name="angle">Direction of the force couple, from the axis to the right counter-clockwise [rad].</param>
+    /// <param name="angle">Direction of the force couple, from horizontal to the right, counter-clockwise as seen in elevation [rad].</param>
     public (InfluenceLine Line, double Components, double Wearing) Moment(int bar, bool fromLast, double angle) =>
         Along(angle, c => FromEnd(bar, fromLast, c));
 

@@ -114,7 +114,7 @@ public sealed record ConnectionResistance : PartResistance
     /// <summary>The bar of a pin, or the direction of a plane, where it is worst; null where there is only one place.</summary>
     public string? At { get; init; }
 
-    /// <summary>Direction of the pin's moment or shear that governs, from the axis to the right, counter-clockwise [rad]; null of anything else.</summary>
+    /// <summary>Direction of the pin's moment or shear that governs, from horizontal to the right, counter-clockwise as seen in elevation [rad]; null of anything else.</summary>
     public double? Direction { get; init; }
 
     /// <summary>What each bar of a pin pushes with, in the order of its packing; empty of anything else.</summary>

@@ -28,13 +28,19 @@ public static class MeasurePage
         DoubtfulFactor[] factors = [.. measure.Factors.Where(f => Shown(f.Row))];
         NeededDimension[] needed = [.. measure.Needed.Where(n => Shown(n.Row))];
         MemberRow[] unmeasured = [.. measure.NotMeasured.Where(Shown)];
-        string first = First(readings, unmeasured, measure.Rating.Withheld.Any(), units);
+        string first = First(readings, unmeasured, measure.Rating.Withheld.Any(), measure.Rating.PartRows.Count > 0, units);
         var blocks = new List<ResultBlock>
         {
             new ResultBlock.Heading($"{measure.Rating.Bridge.Name}: what to measure next, by {measure.Rating.Method.FullName} ({measure.Rating.Method.Name})"),
             new ResultBlock.Paragraph(first, Strong: true),
-            new ResultBlock.Paragraph(Words.TrussOnly, Strong: true),
+            new ResultBlock.Paragraph(Scope(measure.Rating), Strong: true),
         };
+        string[] lower = member is null ? [.. LowerParts(measure.Rating)] : [];
+        if (lower.Length > 0)
+        {
+            blocks.Insert(1, new ResultBlock.Items("Lower than every truss member, and not looked at here; look at these first:", lower));
+        }
+
         if (readings.Length > 0)
         {
             blocks.Add(new ResultBlock.Heading("Measure first"));
@@ -69,7 +75,7 @@ public static class MeasurePage
         return new ResultPage(
             blocks,
             new ResultTable(Columns, [.. readings.Select(r => CsvRow(r)), .. needed.Select(n => CsvRow(n))]),
-            [first, Words.TrussOnly, Sampling, Words.Caution],
+            [.. lower.Select(l => $"Lower than every truss member: {l}"), first, Scope(measure.Rating), Sampling, Words.Caution],
             json => Write(json, measure, readings, factors, needed, unmeasured),
             IsAnswer: readings.Length + needed.Length > 0);
     }
@@ -78,14 +84,22 @@ public static class MeasurePage
         CultureInfo.InvariantCulture,
         $"Low and high: every reading off by its doubt to the bad and to the good side. The chance is that of {DoubtfulFactor.Samples:#,0} samples in which each reading is drawn for itself from a normal distribution, its doubt being {DoubtfulFactor.DeviationsInDoubt:0} standard deviations; ± is one standard error of the sampling. Strength, loads and what was not measured have no doubt in it.");
 
-    private static string First(DoubtfulReading[] readings, MemberRow[] unmeasured, bool withheld, DisplayUnits units)
+    private static string Scope(BridgeRating rating) => rating.PartRows.Count == 0
+        ? Words.TrussOnly
+        : "Truss members only: readings on the floor and on connections are not looked at here. rate gives their factors, and explain --part opens them.";
+
+    private static IEnumerable<string> LowerParts(BridgeRating rating) => rating.PartRows
+        .Where(r => rating.MayGovern(r) && r.Factor < (rating.GoverningMember?.Factor ?? double.PositiveInfinity))
+        .DistinctBy(r => (r.Part, r.Name)).Select(r => $"{Lowest(r)}; explain --part \"{r.Name}\" --vehicle \"{r.Vehicle.Name}\" opens it");
+
+    private static string First(DoubtfulReading[] readings, MemberRow[] unmeasured, bool withheld, bool isWhole, DisplayUnits units)
     {
         if (readings.FirstOrDefault() is { } first && first.Loss > 0)
         {
-            return $"Measure first: {Where(first)}, read as {Length(first.Reading.Value, units)} ± {Length(first.Reading.Doubt, units)}. If it is off by that, the factor of {RatingWording.Member(first.Row)} falls from {Words.Factor(first.Row.Factor)} to {Words.Factor(first.AtWorst)}.";
+            return $"{(isWhole ? "Of the truss members measure" : "Measure")} first: {Where(first)}, read as {Length(first.Reading.Value, units)} ± {Length(first.Reading.Doubt, units)}. If it is off by that, the factor of {RatingWording.Member(first.Row)} falls from {Words.Factor(first.Row.Factor)} to {Words.Factor(first.AtWorst)}.";
         }
 
-        return unmeasured.FirstOrDefault() is { } bare ? $"Measure first: {RatingWording.Member(bare)}, on which nothing was measured; its factor is {Words.Factor(bare.Factor)} in {Words.Of(bare.Sense)} under {RatingWording.Under(bare)} at {bare.Level.Name} level."
+        return unmeasured.FirstOrDefault() is { } bare ? $"{(isWhole ? "Of the truss members measure" : "Measure")} first: {RatingWording.Member(bare)}, on which nothing was measured; its factor is {Words.Factor(bare.Factor)} in {Words.Of(bare.Sense)} under {RatingWording.Under(bare)} at {bare.Level.Name} level."
             : readings.Length > 0 ? "No doubt of a reading costs any factor."
             : withheld ? "Ratings are withheld, so that no factor is there that a reading could lower: rate says which bar goes slack."
             : "No member is rated from its section, so that no reading counts: write sections.csv and findings.csv.";
@@ -153,7 +167,7 @@ public static class MeasurePage
         return $"{RatingWording.Member(reading.Row)}, {what}{(seen.Part.Length == 0 ? "" : $" of {seen.Part}")}{(seen.Place.Length == 0 ? "" : $", {seen.Place}")}";
     }
 
-    private static string Lowest(MemberRow row) => $"{RatingWording.Member(row)}: {Words.Factor(row.Factor)} in {Words.Of(row.Sense)} under {RatingWording.Under(row)} at {row.Level.Name} level";
+    private static string Lowest(RatingRow row) => $"{RatingWording.Member(row)}: {Words.Factor(row.Factor)} in {RatingWording.ActsIn(row)} under {RatingWording.Under(row)} at {row.Level.Name} level";
 
     private static string Length(double metres, DisplayUnits units) =>
         $"{ResultTable.Figure(units.From(Quantity.Deflection, metres), units == DisplayUnits.Us ? 3 : 1)} {units.Symbol(Quantity.Deflection)}";
@@ -177,7 +191,8 @@ public static class MeasurePage
         json.WriteString("bridge", measure.Rating.Bridge.Name);
         json.WriteString("method", measure.Rating.Method.Name);
         json.WriteString("caution", Words.Caution);
-        json.WriteString("scope", Words.TrussOnly);
+        json.WriteString("scope", Scope(measure.Rating));
+        json.WriteNames("lowerParts", LowerParts(measure.Rating));
         json.WriteStartArray("measureFirst");
         foreach (DoubtfulReading reading in readings)
         {

@@ -161,7 +161,7 @@ public static class PostingPage
                 PostingWording.Factor(r.Lowest?.Factor),
                 r.Lowest is null ? "" : RatingWording.NameAt(r.Lowest),
                 r.Lowest is null ? "" : RatingWording.ActsIn(r.Lowest),
-                .. posting.Legal.Any(l => PostingWording.Mode(l) is not null) ? [PostingWording.Mode(r) ?? ""] : Array.Empty<object?>(),
+                .. posting.Legal.Any(l => PostingWording.Mode(l) is not null) ? [HeldBy(r) ?? ""] : Array.Empty<object?>(),
                 r.Level.Name,
             ]),
         ]);
@@ -178,7 +178,7 @@ public static class PostingPage
                 PostingWording.Factor(r.Lowest?.Factor),
                 r.Lowest is null ? "" : RatingWording.NameAt(r.Lowest),
                 r.Lowest is null ? "" : RatingWording.ActsIn(r.Lowest),
-                .. posting.Emergency.Any(l => PostingWording.Mode(l) is not null) ? [PostingWording.Mode(r) ?? ""] : Array.Empty<object?>(),
+                .. posting.Emergency.Any(l => PostingWording.Mode(l) is not null) ? [HeldBy(r) ?? ""] : Array.Empty<object?>(),
                 r.Level.Name,
             ]),
         ]);
@@ -199,6 +199,8 @@ public static class PostingPage
         ]);
 
     private static string Other(OtherLoad load) => $"{load.Vehicle.Name} {PostingWording.InTable(load.Verdict)}{(load.Deciding?.Factor is { } factor ? $" ({PostingWording.Factor(factor)})" : "")}";
+
+    private static string? HeldBy(PostingRow row) => row.Lowest is { } lowest ? RatingWording.HeldBy(lowest) : null;
 
     private static string AxleTons(double? load, bool isAtMost) => load is { } l ? PostingWording.InTable(PostingVerdict.Posted, SafeLoad.WholeTons(l), isAtMost) : "";
 

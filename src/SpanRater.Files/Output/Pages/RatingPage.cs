@@ -54,6 +54,11 @@ public static class RatingPage
             blocks.Add(new ResultBlock.Paragraph(string.Create(CultureInfo.InvariantCulture, $"Of {rating.Rows.Count} rows; --all prints every one, and CSV and JSON hold them.")));
         }
 
+        if (rating.Governing is { } opened)
+        {
+            blocks.Add(new ResultBlock.Paragraph($"Open any factor down to what was given with explain: --{(opened is MemberRow ? "member" : "part")} \"{opened.Name}\" --vehicle \"{opened.Vehicle.Name}\" opens the one that governs. post gives posting loads and what would help."));
+        }
+
         blocks.AddRange(RatingWording.Caps(everyRow ? rating.Rows : lowest));
         blocks.Add(new ResultBlock.Paragraph($"{DeadLoadWording.Of(rating.Bridge, units)}."));
         blocks.Add(new ResultBlock.Items("Assumed, or done in place of what was asked:", [.. rating.Stamps.Select(s => RatingWording.Of(s, units))]));

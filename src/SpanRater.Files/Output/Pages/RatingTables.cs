@@ -81,7 +81,7 @@ internal static class RatingTables
             Shown(r.Live),
             .. whole ? [units.Symbol(quantity)] : Array.Empty<object?>(),
             r.Impact,
-            .. modes ? [r.Factor is null ? "" : RatingWording.Mode(r) ?? "given"] : Array.Empty<object?>(),
+            .. modes ? [r.Factor is null ? "" : RatingWording.HeldBy(r) ?? "given"] : Array.Empty<object?>(),
             r is MemberRow { Member.Role: { Length: > 0 } role } ? role : whole ? PartWords.Of(r.Part) : "",
         ];
     }
