@@ -59,8 +59,8 @@ public static class PartExplanation
     {
         ArgumentNullException.ThrowIfNull(pin);
         ArgumentNullException.ThrowIfNull(rating);
-        return rating.PartRows.Where(r => r.Name == pin.Name && r.Factor is not null).MinBy(r => r.Factor) is { Resistance: ConnectionResistance { At: { } at } } worst
-            ? $"Lowest for {worst.Vehicle.Name}, {worst.Level.Name}: {PartWords.Of(worst.ActsAs)} {at}, RF {Words.Factor(worst.Factor!.Value)} ({rating.Method.Name})."
+        return rating.PartRows.FirstOrDefault(r => r.Name == pin.Name && rating.MayGovern(r)) is { Resistance: ConnectionResistance { At: { } at } } worst
+            ? $"Lowest for {worst.Vehicle.Name}, {worst.Level.Name} level: {RatingWording.ActsIn(worst)} {at}, RF {Words.Factor(worst.Factor!.Value)} ({rating.Method.Name})."
             : "";
     }
 

@@ -40,6 +40,19 @@ public class MovingLoadTests
         Assert.Equal(printed, actual, tolerance);
     }
 
+    // The route of stringers: the exact search on a simple span, which knows nothing of trusses.
+    [Theory]
+    [MemberData(nameof(LargestRows))]
+    public void SimpleSpan_OfTheExample_GivesThePrintedValue(string example, string quantity, double printed, double tolerance)
+    {
+        PublishedRow row = PublishedTable.Read("MovingLoadExamples/examples.csv").Single(r => r["case"] == example && r["quantity"] == quantity);
+        var beam = new SimpleSpan(row.Number("span"));
+
+        Assert.Equal(printed, (quantity == "Mmax" ? beam.MostMoment(TrainOf(row)) : beam.MostShear(TrainOf(row)))!.Effect, tolerance);
+    }
+
+    public static IEnumerable<TheoryDataRow<string, string, double, double>> LargestRows() => Rows().Where(r => r.Data.Item2 is "Mmax" or "Vmax");
+
     // The engine heads for the left support, B in the book's reaction.
     private static double WheelThreeAtMidspan(InfluenceLine line)
     {
