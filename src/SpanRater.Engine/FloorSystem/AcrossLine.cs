@@ -12,9 +12,9 @@ public sealed record AcrossLine(double Section, IReadOnlyList<double> Breaks, Fu
     /// <summary>Pieces of the width on which a crowd counts where it is adverse.</summary>
     private const int CrowdSteps = 240;
 
-    private const double Near = 1e-9;
+    private const double Near = 1e-7;
 
-    /// <summary>What an even load brings per load and length: by Simpson's rule between breaks, exact for a cubic.</summary>
+    /// <summary>What an even load brings per load and length: by two points of Gauss between breaks, exact for a cubic.</summary>
     /// <param name="from">Where it starts [m].</param>
     /// <param name="to">Where it ends [m].</param>
     public double Over(double from, double to)
@@ -23,9 +23,8 @@ public sealed record AcrossLine(double Section, IReadOnlyList<double> Breaks, Fu
         double[] edges = [from, .. Breaks.Where(b => b > from && b < to), to];
         for (int i = 1; i < edges.Length; i++)
         {
-            // A jump at a break belongs to the piece that the point is in.
-            double length = edges[i] - edges[i - 1], inset = length * 1e-12;
-            sum += length / 6 * (Ordinate(edges[i - 1] + inset) + (4 * Ordinate((edges[i - 1] + edges[i]) / 2)) + Ordinate(edges[i] - inset));
+            double half = (edges[i] - edges[i - 1]) / 2, middle = edges[i - 1] + half, off = half / Math.Sqrt(3);
+            sum += half * (Ordinate(middle - off) + Ordinate(middle + off));
         }
 
         return sum;

@@ -32,6 +32,8 @@ public static class MissingDatumWording
         MissingDatum.PlaceAcross { Why: ShareOutcome.NotGiven n } => $"Where wheels stand across the deck is not known. Write {(n.TrussSpacing ? "truss_spacing" : "")}{(n is { TrussSpacing: true, Roadway: true } ? " and " : "")}{(n.Roadway ? "roadway" : "")} under [deck] in bridge.toml",
         MissingDatum.PlaceAcross { Why: ShareOutcome.TooWide or ShareOutcome.WheelOutside } => "The vehicle does not stand between the kerbs and between the trusses, and only a given share carries it on the trusses. Check roadway, roadway_offset and truss_spacing",
         MissingDatum.PlaceAcross => "Where wheels stand on a floorbeam between other than two trusses has no rule in the program",
+        MissingDatum.RodOfBeam => "The rod of a trussed floorbeam, or its material, is not given, and it decides what the beam and the rod take. Write rod and rod material in floor.csv",
+        MissingDatum.TrussedHeld => "What holds the trussed floorbeam sideways is not given, and its rod presses it. Write unbraced in floor.csv, 0 where the deck holds it all along",
         MissingDatum.DeckRule => "The program has no rule for a deck of concrete or steel: it counts for what stringers take, and is not rated itself",
         MissingDatum.DeckSpan => "What carries the deck is not given, and with it its span. Write a row of kind stringer, or span in the row of the deck",
         MissingDatum.TracksOnDeck => "The program has no rule for tracks on planks",

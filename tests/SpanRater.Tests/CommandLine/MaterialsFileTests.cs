@@ -154,6 +154,8 @@ public sealed class MaterialsFileTests : IDisposable
         { new MissingDatum.RodsDecide("L2L3, U2L3"), "The forces in L2L3, U2L3 depend on which rods act, and the program rates only connections whose forces do not" },
         { new MissingDatum.PackingOutOfBalance(), "What is packed on the pin does not balance: its forces leave a remainder, or would turn the pin by more than a tenth of its largest moment. Something is missing in packing.csv, or bars of a member stand on one side alone that are on both" },
         { new MissingDatum.MiddleLength(), "The length over which the gusset buckles is not known. Write middle length in connections.csv" },
+        { new MissingDatum.RodOfBeam(), "The rod of a trussed floorbeam, or its material, is not given, and it decides what the beam and the rod take. Write rod and rod material in floor.csv" },
+        { new MissingDatum.TrussedHeld(), "What holds the trussed floorbeam sideways is not given, and its rod presses it. Write unbraced in floor.csv, 0 where the deck holds it all along" },
         { new MissingDatum.DeckRule(), "The program has no rule for a deck of concrete or steel: it counts for what stringers take, and is not rated itself" },
         { new MissingDatum.DeckSpan(), "What carries the deck is not given, and with it its span. Write a row of kind stringer, or span in the row of the deck" },
         { new MissingDatum.TracksOnDeck(), "The program has no rule for tracks on planks" },

@@ -42,9 +42,10 @@ internal sealed class FloorRater
         static double Factor(PartRow row) => row.Factor ?? double.PositiveInfinity;
         foreach (RatingLevel level in method.LevelsOf(load.Class, bridge.Rating))
         {
-            PartRow[] rows = [.. same.Select(d => RowOf(load, level, d))];
+            PartDemand[] here = [.. same.Where(d => d.Level.Length == 0 || d.Level == level.Name)];
+            PartRow[] rows = [.. here.Select(d => RowOf(load, level, d))];
             yield return rows.MinBy(Factor)!;
-            if (rows.Zip(same, (r, d) => neighbours.Of(r, d, d.Part is FloorbeamPart { Make.Material: TimberMaterial })).OfType<PartRow>().MinBy(Factor) is { } beside)
+            if (rows.Zip(here, (r, d) => neighbours.Of(r, d, d.Part is FloorbeamPart { Make.Material: TimberMaterial })).OfType<PartRow>().MinBy(Factor) is { } beside)
             {
                 yield return beside;
             }

@@ -5,7 +5,7 @@ namespace SpanRater;
 /// what it brings across the deck, where wheels stand worst between the kerbs. The largest moments of live load, deck, kerbs and own weight are added up, though they may stand at
 /// different places: on the safe side.
 /// </summary>
-internal sealed class FloorbeamLoading(Bridge bridge, Floor floor, RatingMethod method)
+internal sealed partial class FloorbeamLoading(Bridge bridge, Floor floor, RatingMethod method)
 {
     private readonly ImpactPolicy impact = ImpactPolicy.Of(bridge, method);
     private readonly Dictionary<LiveLoad, LiveLoadPlan> plans = [];
@@ -26,6 +26,16 @@ internal sealed class FloorbeamLoading(Bridge bridge, Floor floor, RatingMethod 
             if (missing.Length > 0)
             {
                 yield return PartDemand.Lacking(part, effect, missing);
+                continue;
+            }
+
+            if (part is FloorbeamPart { Trussed: { } trussed } beam && effect != PartEffect.Bearing)
+            {
+                foreach (PartDemand demand in TrussedDemands(beam, trussed, load, effect, isTimber))
+                {
+                    yield return demand;
+                }
+
                 continue;
             }
 

@@ -35,6 +35,12 @@ public abstract record MissingDatum
     /// <summary>The part has no section.</summary>
     public sealed record NoSection() : MissingDatum;
 
+    /// <summary>The rod of a trussed floorbeam, or its material, is not given.</summary>
+    public sealed record RodOfBeam() : MissingDatum;
+
+    /// <summary>What holds a trussed floorbeam sideways is not given.</summary>
+    public sealed record TrussedHeld() : MissingDatum;
+
     /// <summary>What the deck weighs is not known.</summary>
     /// <param name="Components">True where the weight of the deck itself is missing.</param>
     /// <param name="WearingSurface">True where that of the wearing surface is missing.</param>
