@@ -14,17 +14,30 @@ public sealed record AcrossLine(double Section, IReadOnlyList<double> Breaks, Fu
 
     private const double Near = 1e-7;
 
+    /// <summary>The compression of the beam that goes with the effect, per load; null where there is none.</summary>
+    public Func<double, double>? Pressing { get; init; }
+
+    /// <summary>Whether it is a line of a moment that presses the lower side.</summary>
+    public bool IsHogging { get; init; }
+
     /// <summary>What an even load brings per load and length: by two points of Gauss between breaks, exact for a cubic.</summary>
     /// <param name="from">Where it starts [m].</param>
     /// <param name="to">Where it ends [m].</param>
-    public double Over(double from, double to)
+    public double Over(double from, double to) => Over(Ordinate, from, to);
+
+    /// <summary>The same of another line with the same breaks.</summary>
+    /// <param name="line">The line.</param>
+    /// <param name="from">Where it starts [m].</param>
+    /// <param name="to">Where it ends [m].</param>
+    public double Over(Func<double, double> line, double from, double to)
     {
+        ArgumentNullException.ThrowIfNull(line);
         double sum = 0;
         double[] edges = [from, .. Breaks.Where(b => b > from && b < to), to];
         for (int i = 1; i < edges.Length; i++)
         {
             double half = (edges[i] - edges[i - 1]) / 2, middle = edges[i - 1] + half, off = half / Math.Sqrt(3);
-            sum += half * (Ordinate(middle - off) + Ordinate(middle + off));
+            sum += half * (line(middle - off) + line(middle + off));
         }
 
         return sum;
@@ -48,8 +61,12 @@ public sealed record AcrossLine(double Section, IReadOnlyList<double> Breaks, Fu
     /// <param name="last">Farthest edge [m].</param>
     /// <param name="width">Width of one [m].</param>
     /// <param name="lanes">How many.</param>
-    public double WorstStrips(double first, double last, double width, int lanes) =>
-        WorstOf(first, last, width, 0, lanes, u => Over(u, u + width) / width, [.. Breaks.SelectMany(b => (double[])[b, b - width, b - (width / 2)])]).Effect;
+    /// <returns>Effect per load of one lane, and where they lie.</returns>
+    public (double Effect, IReadOnlyList<LateralStrip> Strips) WorstStrips(double first, double last, double width, int lanes)
+    {
+        (double effect, double[] at) = WorstOf(first, last, width, 0, lanes, u => Over(u, u + width) / width, [.. Breaks.SelectMany(b => (double[])[b, b - width, b - (width / 2)])]);
+        return (effect, [.. at.Select(u => new LateralStrip(u, u + width))]);
+    }
 
     /// <summary>A crowd per load and area, where it is adverse only, on a strip of a width anywhere between the kerbs [m].</summary>
     /// <param name="from">One kerb [m].</param>

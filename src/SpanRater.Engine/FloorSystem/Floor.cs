@@ -106,32 +106,6 @@ public sealed record FloorbeamPart(string Name, int Index, IReadOnlyList<int> At
     public double OwnWeight { get; init; }
 }
 
-/// <summary>A rod, or rods alike side by side as one section, under a beam.</summary>
-/// <param name="Posts">Posts: 1 in the middle, or 2 at the same distance from both ends.</param>
-/// <param name="Drop">Rod below the beam's axis at the posts [m].</param>
-/// <param name="PostSpacing">Between two posts [m]; 0 of one.</param>
-/// <param name="Rod">What the rod is made of; null where that is not given.</param>
-public sealed record Trussing(int Posts, double Drop, double PostSpacing, MemberMake? Rod)
-{
-    /// <summary>The beam with its rod; null where a stiffness is not known.</summary>
-    /// <param name="make">What the beam is made of.</param>
-    /// <param name="span">Its span [m].</param>
-    public TrussedBeam? With(BeamMake? make, double span)
-    {
-        double? beam = ModulusOf(make?.Material), rod = ModulusOf(Rod?.Material);
-        return make?.Section.AsBuilt.Properties is { } section && beam is { } e && rod is { } r && PostSpacing < span
-            ? new TrussedBeam(span, Posts, PostSpacing, Drop, e * section.Ix, e * section.Area, r * Rod!.Section.AsBuilt.Area)
-            : null;
-    }
-
-    internal static double? ModulusOf(Material? material) => material switch
-    {
-        MetalMaterial metal => metal.Modulus,
-        TimberMaterial timber => timber.Values.Modulus,
-        _ => null,
-    };
-}
-
 /// <summary>What hangs the ends of floorbeams from the trusses.</summary>
 /// <param name="Name">Name.</param>
 /// <param name="Index">Place in the table.</param>

@@ -4,7 +4,7 @@ namespace SpanRater;
 /// A beam stiffened from below by a rod over one post in the middle, or over two alike on both sides of it. The rod is fastened at the beam's axis over its ends; posts are rigid and pinned, so that the
 /// structure is redundant once: the redundant is the rod's level pull H, which presses the beam, and with y the rod's depth below the axis the moment is M = M0 − H y. By virtual work
 /// H = ∫ M0 y dx / EI / (∫ y² dx / EI + L/EA + (2 a/cos³θ + s)/ErAr). All lines are cubic between ends, posts and section: exact.
-/// Shear deformation of the beam and the yield of posts and seats are left out. Derived by the author of this file.
+/// Shear deformation of the beam and the yield of posts and seats are left out. Derived from statics.
 /// </summary>
 public sealed class TrussedBeam
 {
@@ -54,9 +54,6 @@ public sealed class TrussedBeam
 
     /// <summary>From an end to the nearer post [m].</summary>
     public double EndField { get; }
-
-    /// <summary>The longest field, between two points that ends and posts hold [m].</summary>
-    public double LongestField => Math.Max(EndField, PostSpacing);
 
     /// <summary>Cosine of the rod's slope [-].</summary>
     public double Cosine { get; }
@@ -112,10 +109,11 @@ public sealed class TrussedBeam
 
     /// <summary>Line of moment and compression together: ± the moment, and an arm times the compression [m].</summary>
     /// <param name="section">Where [m].</param>
-    /// <param name="isSagging">Whether a moment that presses the top counts as positive.</param>
+    /// <param name="isHogging">Whether a moment that presses the lower side counts as positive, not one that presses the top.</param>
+    /// <param name="times">Number that the moment is taken by: where the two sides differ in strength [-].</param>
     /// <param name="arm">Moment that counts as much as a unit of compression [m].</param>
-    public AcrossLine MomentLine(double section, bool isSagging, double arm) =>
-        LineOf(section, x => ((isSagging ? 1 : -1) * Moment(section, x)) + (arm * Compression(x)));
+    public AcrossLine MomentLine(double section, bool isHogging, double times, double arm) =>
+        LineOf(section, x => ((isHogging ? -times : times) * Moment(section, x)) + (arm * Compression(x))) with { Pressing = Compression, IsHogging = isHogging };
 
     /// <summary>Line of a shear.</summary>
     /// <param name="section">Where: an end, or a post [m].</param>

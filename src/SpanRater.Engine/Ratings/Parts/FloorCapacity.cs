@@ -37,11 +37,11 @@ public static class FloorCapacity
         {
             if ((part is HangerPart hanger ? hanger.Make : ((FloorbeamPart)part).Trussed!.Rod) is not { } bars)
             {
-                return (null, [part is HangerPart ? new MissingDatum.NoSection() : new MissingDatum.RodOfBeam()]);
+                return (null, [part is HangerPart ? new MissingDatum.NoSection() : new MissingDatum.RodOfBeam(true)]);
             }
 
             ResistanceCheck check = MemberCapacity.Of(bars, Sense.Tension, rules, condition);
-            return (check.Resistance is { } tension ? new HangerResistance(tension) : null, check.Missing);
+            return (check.Resistance is { } tension ? new HangerResistance(tension) { IsRodOfBeam = part is FloorbeamPart } : null, check.Missing);
         }
 
         BeamMake? make = part switch { DeckPart deck => deck.Make, StringerPart stringer => stringer.Make, FloorbeamPart beam => beam.Make, _ => null };
@@ -60,12 +60,20 @@ public static class FloorCapacity
     // Bent and pressed at once: as a beam, and as a column between posts.
     private static (PartResistance? Resistance, IReadOnlyList<MissingDatum> Missing) Pressed(BeamCheck bent, BeamMake make, Trussing trussed, StrengthRules rules, Condition? condition)
     {
-        ResistanceCheck column = MemberCapacity.Of(
+        if (!(make.Span > 0))
+        {
+            // Without the spacing of the trusses nothing follows, and the demand asks for it.
+            return (null, bent.Missing);
+        }
+
+        // Its lower side is held by posts and ends at best, unless more is said: a deck holds the upper one.
+        BeamCheck hogging = BeamCapacity.Of(make with { Unbraced = trussed.HeldBelow ?? make.Span }, BeamEffect.Moment, rules, condition);
+        ResistanceCheck column = trussed.LongestField(make.Span) is not { } field ? new ResistanceCheck(null, []) : MemberCapacity.Of(
             new MemberMake
             {
                 Section = make.Section,
                 Material = make.Material,
-                InPlaneLength = Math.Max(trussed.PostSpacing, (make.Span - trussed.PostSpacing) / 2),
+                InPlaneLength = field,
                 OutOfPlaneLength = make.Unbraced is { } unbraced ? Math.Max(unbraced, HeldAllAlong) : null,
                 InPlaneFactor = 1,
                 OutOfPlaneFactor = 1,
@@ -74,8 +82,16 @@ public static class FloorCapacity
             Sense.Compression,
             rules,
             condition);
-        MissingDatum[] missing = [.. bent.Missing.Concat(column.Missing).Select(m => m is MissingDatum.HeldSideways ? new MissingDatum.TrussedHeld() : m).Distinct()];
-        return bent.Resistance is { } bending && column.Resistance is { } pressed && missing.Length == 0 ? (new TrussedResistance(bending, pressed), []) : (null, missing);
+        MissingDatum[] missing =
+        [
+            .. bent.Missing.Concat(hogging.Missing.Select(m => m is MissingDatum.LateralRule lateral ? new MissingDatum.HeldBelow(lateral.Section) : m)).Concat(column.Missing.Select(m => m switch
+            {
+                MissingDatum.HeldSideways => new MissingDatum.TrussedHeld(),
+                MissingDatum.PartsHeld parts => new MissingDatum.TrussedOfParts(parts.Section),
+                _ => m,
+            })).Distinct(),
+        ];
+        return bent.Resistance is { } bending && hogging.Resistance is { } up && column.Resistance is { } pressed && missing.Length == 0 ? (new TrussedResistance(bending, up, pressed), []) : (null, missing);
     }
 }
 
@@ -84,12 +100,16 @@ public static class FloorCapacity
 /// M/Mc + 2 N/Nc ≤ 1 is on the safe side of N/Nc + M/(Mc (1 − N/Pe)) ≤ 1 and of the curves of the methods: M/Mc ≤ (1 − N/Nc)², whose tangent at N = 0 it is.
 /// Compression counts as the moment 2 Mc/Nc N then.
 /// </summary>
-/// <param name="Bending">As a beam.</param>
+/// <param name="Bending">As a beam whose upper side is pressed: what the capacity is told as.</param>
+/// <param name="Hogging">As a beam whose lower side is pressed, which nothing holds unless it is said.</param>
 /// <param name="Column">As a column over its longest field.</param>
-public sealed record TrussedResistance(BeamResistance Bending, MemberResistance Column) : PartResistance
+public sealed record TrussedResistance(BeamResistance Bending, BeamResistance Hogging, MemberResistance Column) : PartResistance
 {
     /// <summary>Moment that counts as much as a unit of compression [m].</summary>
     public double Arm => 2 * Bending.Value / Column.Value;
+
+    /// <summary>What a hogging moment counts as, of one that sags [-].</summary>
+    public double HoggingCounts => Bending.Value / Hogging.Value;
 
     /// <inheritdoc/>
     public override double Value => Bending.Value;
@@ -98,7 +118,7 @@ public sealed record TrussedResistance(BeamResistance Bending, MemberResistance 
     public override Material? Material => Bending.Material;
 
     /// <inheritdoc/>
-    public override IEnumerable<Clause> Clauses => Bending.Clauses.Concat(Column.Governing.Strength.Clauses).Concat(Column.Governing.Strength.Factors.Select(f => f.Clause)).Append(FloorClauses.TrussedBeams);
+    public override IEnumerable<Clause> Clauses => Bending.Clauses.Concat(Hogging.Clauses).Concat(Column.Governing.Strength.Clauses).Concat(Column.Governing.Strength.Factors.Select(f => f.Clause)).Append(FloorClauses.TrussedBeams);
 
     /// <inheritdoc/>
     public override MemberFactors? PartFactors => Bending.PartFactors ?? Column.Factors;
@@ -111,6 +131,9 @@ public sealed record TrussedResistance(BeamResistance Bending, MemberResistance 
 /// <param name="Bars">Its bars as a member.</param>
 public sealed record HangerResistance(MemberResistance Bars) : PartResistance
 {
+    /// <summary>Whether it is the rod of a trussed floorbeam.</summary>
+    public bool IsRodOfBeam { get; init; }
+
     /// <inheritdoc/>
     public override double Value => Bars.Value;
 

@@ -12,9 +12,10 @@ internal sealed partial class FloorbeamLoading
     private IEnumerable<PartDemand> TrussedDemands(FloorbeamPart part, Trussing trussed, LiveLoad load, PartEffect effect, bool isTimber)
     {
         double span = Deck.TrussSpacing!.Value;
+        isTimber = effect == PartEffect.Force ? trussed.Rod?.Material is TimberMaterial : isTimber;
         if (trussed.With(part.Make, span) is not { } beam)
         {
-            return [PartDemand.Lacking(part, effect, [.. StiffnessMissing(part, trussed).Distinct()])];
+            return [PartDemand.Lacking(part, effect, [.. trussed.MissingFor(part.Make).Distinct()]) with { Sense = SenseOf(effect) }];
         }
 
         IEnumerable<(string Level, AcrossLine Line)> lines = effect switch
@@ -23,41 +24,14 @@ internal sealed partial class FloorbeamLoading
             PartEffect.Shear => ShearLines(beam).Select(l => ("", l)),
             _ => method.LevelsOf(load.Class, bridge.Rating).SelectMany(level =>
                 FloorCapacity.Of(part, effect, method, level, bridge.Rating.Condition).Resistance is TrussedResistance pressed
-                    ? SectionsOf(beam, load).SelectMany(z => (AcrossLine[])[beam.MomentLine(z, true, pressed.Arm), beam.MomentLine(z, false, pressed.Arm)]).Select(l => (level.Name, l))
-                    : [(level.Name, beam.MomentLine(span / 2, true, 0))]),
+                    ? SectionsOf(beam, load).SelectMany(z => (AcrossLine[])[beam.MomentLine(z, false, 1, pressed.Arm), beam.MomentLine(z, true, pressed.HoggingCounts, pressed.Arm)]).Select(l => (level.Name, l))
+                    : [(level.Name, beam.MomentLine(span / 2, false, 1, 0))]),
         };
         (string Level, AcrossLine Line)[] all = [.. lines];
         return Distinct(part.At).SelectMany(point => AtPoint(part, load, effect, point, isTimber, all));
     }
 
-    private static IEnumerable<MissingDatum> StiffnessMissing(FloorbeamPart part, Trussing trussed)
-    {
-        if (trussed.Rod?.Material is not { } rod)
-        {
-            yield return new MissingDatum.RodOfBeam();
-        }
-        else if (Trussing.ModulusOf(rod) is null)
-        {
-            yield return new MissingDatum.Modulus(rod.Name);
-        }
-
-        if (part.Make is not { } make)
-        {
-            yield return new MissingDatum.NoSection();
-        }
-        else if (make.Material is not { } material)
-        {
-            yield return new MissingDatum.NoMaterial();
-        }
-        else if (Trussing.ModulusOf(material) is null)
-        {
-            yield return new MissingDatum.Modulus(material.Name);
-        }
-        else if (make.Section.AsBuilt.Properties is null)
-        {
-            yield return new MissingDatum.Positions(make.Section.AsBuilt.Name, string.Join(", ", make.Section.AsBuilt.PartsNotPlaced));
-        }
-    }
+    private static Sense? SenseOf(PartEffect effect) => effect == PartEffect.Force ? Sense.Tension : null;
 
     // Within a field loads that press down only lower the shear from left to right: it is largest beside ends and posts.
     private static IEnumerable<AcrossLine> ShearLines(TrussedBeam beam)
@@ -96,7 +70,7 @@ internal sealed partial class FloorbeamLoading
             yield return new PartDemand(part, effect, bridge.Truss.Joints[bridge.Truss.PanelPoints[point]].Name, Math.Max(0, components), Math.Max(0, wearing), live, [])
             {
                 LoadedLength = span,
-                Sense = effect == PartEffect.Force ? Sense.Tension : null,
+                Sense = SenseOf(effect),
                 Level = level,
             };
         }
@@ -108,8 +82,17 @@ internal sealed partial class FloorbeamLoading
         Func<int, double> presence = rule.HasPresence ? method.Presence : _ => 1;
         IReadOnlyList<AcrossPlacement>[] places = [.. way.Parts.Select(p => PlacesOf(p, line, rule, presence, left, right))];
         return Enumerable.Range(0, places.Min(p => p.Count)).Select(n => (IReadOnlyList<PartLive>)[.. way.Parts.Zip(places, (p, all) =>
-            new PartLive.OnTrussed(p, all[n], impact.Of(load.Class, isTimber, false, p with { LoadedLength = Deck.TrussSpacing!.Value })))]);
+            new PartLive.OnTrussed(p, all[n], impact.Of(load.Class, isTimber, false, p with { LoadedLength = Deck.TrussSpacing!.Value }))
+            {
+                IsHogging = line.IsHogging,
+                Pressing = PressingAt(all[n], line),
+            })]);
     }
+
+    private static double? PressingAt(AcrossPlacement place, AcrossLine line) => line.Pressing is not { } pressing ? null
+        : place.Wheels.Count > 0 ? place.Presence * place.Wheels.Sum(pressing) / 2
+        : place.Lanes > 0 ? place.Presence * place.Strips.Sum(s => line.Over(pressing, s.From, s.To) / s.Width)
+        : null;
 
     // By number of lanes, from one up.
     private IReadOnlyList<AcrossPlacement> PlacesOf(LivePart part, AcrossLine line, ClassRule rule, Func<int, double> presence, double left, double right)
@@ -136,7 +119,8 @@ internal sealed partial class FloorbeamLoading
             }
 
             double width = (l.Strips[^1].To - l.Strips[0].From) / l.Lanes;
-            return new AcrossPlacement(l.Presence * line.WorstStrips(l.Strips[0].From, span - r.Strips[0].From, width, l.Lanes), line.Section, [], l.Lanes, l.Presence);
+            (double onStrips, IReadOnlyList<LateralStrip> strips) = line.WorstStrips(l.Strips[0].From, span - r.Strips[0].From, width, l.Lanes);
+            return new AcrossPlacement(l.Presence * onStrips, line.Section, [], l.Lanes, l.Presence) { Strips = strips };
         })];
     }
 

@@ -25,7 +25,7 @@ internal sealed partial class FloorbeamLoading(Bridge bridge, Floor floor, Ratin
             MissingDatum[] missing = [.. DeckWeights.Missing(floor), .. Across(effect)];
             if (missing.Length > 0)
             {
-                yield return PartDemand.Lacking(part, effect, missing);
+                yield return PartDemand.Lacking(part, effect, missing) with { Sense = part is FloorbeamPart ? SenseOf(effect) : null };
                 continue;
             }
 
@@ -43,6 +43,11 @@ internal sealed partial class FloorbeamLoading(Bridge bridge, Floor floor, Ratin
             {
                 yield return DemandAt(part, load, effect, point, isTimber, own);
             }
+        }
+
+        if (part is FloorbeamPart { Trussed: not null })
+        {
+            yield return PartDemand.Lacking(part, PartEffect.Force, [new MissingDatum.PostsOfBeam()]) with { Sense = Sense.Compression };
         }
     }
 
