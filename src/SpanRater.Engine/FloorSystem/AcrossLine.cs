@@ -7,7 +7,7 @@ namespace SpanRater;
 public sealed record AcrossLine(double Section, IReadOnlyList<double> Breaks, Func<double, double> Ordinate)
 {
     /// <summary>Places tried of a vehicle, beside those where a wheel is on a break: between them the line is smooth, so that a worst place missed is wrong by the square of a step.</summary>
-    public const int Steps = 60;
+    public const int Steps = 120;
 
     /// <summary>Pieces of the width on which a crowd counts where it is adverse.</summary>
     private const int CrowdSteps = 240;
@@ -56,6 +56,20 @@ public sealed record AcrossLine(double Section, IReadOnlyList<double> Breaks, Fu
         return (effect, [.. at.SelectMany(u => (double[])[u, u + gauge])]);
     }
 
+    /// <summary>Two different vehicles abreast, either one on the left, where together they bring most.</summary>
+    /// <param name="first">Nearest place of the leftmost wheel [m].</param>
+    /// <param name="last">Farthest place of the rightmost wheel [m].</param>
+    /// <param name="own">The one: between its wheel lines [m], and its load.</param>
+    /// <param name="other">The other.</param>
+    /// <param name="between">Least distance between them [m].</param>
+    /// <returns>What each brings, and the wheels, from the left.</returns>
+    public (double Own, double Other, IReadOnlyList<double> Wheels) WorstPair(double first, double last, (double Gauge, double Load) own, (double Gauge, double Load) other, double between)
+    {
+        (double ownOnLeft, double otherOnRight, double[] leftFirst) = Pair(first, last, own, other, between);
+        (double otherOnLeft, double ownOnRight, double[] rightFirst) = Pair(first, last, other, own, between);
+        return ownOnLeft + otherOnRight >= ownOnRight + otherOnLeft ? (ownOnLeft, otherOnRight, leftFirst) : (ownOnRight, otherOnLeft, rightFirst);
+    }
+
     /// <summary>Lane loads, where together they bring most.</summary>
     /// <param name="first">Nearest edge [m].</param>
     /// <param name="last">Farthest edge [m].</param>
@@ -78,6 +92,32 @@ public sealed record AcrossLine(double Section, IReadOnlyList<double> Breaks, Fu
         double[] pieces = [.. Enumerable.Range(0, CrowdSteps).Select(i => Math.Max(0, Over(from + (i * step), from + ((i + 1) * step))))];
         int wide = Math.Min(CrowdSteps, (int)Math.Ceiling((width / step) - 1e-6));
         return Enumerable.Range(0, CrowdSteps - wide + 1).Max(i => pieces.Skip(i).Take(wide).Sum());
+    }
+
+    private (double Left, double Right, double[] Wheels) Pair(double first, double last, (double Gauge, double Load) left, (double Gauge, double Load) right, double between)
+    {
+        double pitch = left.Gauge + between, play = Math.Max(0, last - first - pitch - right.Gauge);
+        double Of((double Gauge, double Load) vehicle, double at) => vehicle.Load * (Ordinate(at) + Ordinate(at + vehicle.Gauge)) / 2;
+        double[] bases =
+        [
+            .. Enumerable.Range(0, Steps + 1).Select(i => play * i / Steps)
+                .Concat(Breaks.SelectMany(b => (double[])[b, b - left.Gauge, b - pitch, b - pitch - right.Gauge]).SelectMany(b => (double[])[b - first - Near, b - first + Near]))
+                .Where(b => b >= 0 && b <= play).Distinct().Order(),
+        ];
+        (double most, double onLeft, double onRight, double[] wheels) = (double.NegativeInfinity, 0, 0, []);
+        (double best, double bestBase) = (double.NegativeInfinity, 0);
+        foreach (double free in bases)
+        {
+            // The one on the left stands where it brings most of all places that leave the right one its own.
+            (best, bestBase) = Of(left, first + free) is var here && here > best ? (here, free) : (best, bestBase);
+            double at = first + pitch + free, there = Of(right, at);
+            if (best + there > most)
+            {
+                (most, onLeft, onRight, wheels) = (best + there, best, there, [first + bestBase, first + bestBase + left.Gauge, at, at + right.Gauge]);
+            }
+        }
+
+        return (onLeft, onRight, wheels);
     }
 
     // Left to right, each at one of its places with those before it where they are worst: the best of every number, over all places in reach.

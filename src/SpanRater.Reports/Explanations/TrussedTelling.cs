@@ -16,7 +16,10 @@ internal static class TrussedTelling
 
         foreach (ResultBlock block in CapacitySheet.OfColumn(trussed.Column, name, sheet))
         {
-            yield return block;
+            // The lengths of this column are not those of a truss member, which its sheet would name.
+            yield return block is ResultBlock.Paragraph paragraph && paragraph.Text.StartsWith("K in plane", StringComparison.Ordinal)
+                ? new ResultBlock.Paragraph("K is 1 both ways: ends and posts hold it upright, and sideways what unbraced says.")
+                : block;
         }
 
         yield return new ResultBlock.Paragraph("The rod presses the beam, and moment M and compression N of one section and one placement are counted together. Where the beam sags:");
@@ -46,7 +49,9 @@ internal static class TrussedTelling
         string where = place.Wheels.Count > 0
             ? $"Wheel lines at {string.Join(", ", place.Wheels.Select(w => Told.Length(w, units)))} from that truss, each with half of the reaction of its vehicle"
             : $"Lane loads at {string.Join(", ", place.Strips.Select(s => $"{Told.Length(s.From, units)} to {Told.Length(s.To, units)}"))} from that truss";
-        yield return new ResultBlock.Paragraph($"{where}, {lanes}: the {what} is largest, {Across(part.Across, row, units)} times the reaction of one.");
+        yield return new ResultBlock.Paragraph(row.Beside is null
+            ? $"{where}, {lanes}: the {what} is largest, {Across(part.Across, row, units)} times the reaction of one."
+            : $"{where}, {lanes}: of the {what} it brings {Across(part.Across, row, units)} times its reaction.");
         if (part.Pressing is { } pressing)
         {
             yield return new ResultBlock.Paragraph($"The compression in that is {Told.Number(pressing)} times the reaction of one.");

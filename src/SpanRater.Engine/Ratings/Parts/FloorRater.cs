@@ -45,7 +45,7 @@ internal sealed class FloorRater
             PartDemand[] here = [.. same.Where(d => d.Level.Length == 0 || d.Level == level.Name)];
             PartRow[] rows = [.. here.Select(d => RowOf(load, level, d))];
             yield return rows.MinBy(Factor)!;
-            if (rows.Zip(here, (r, d) => neighbours.Of(r, d, d.Part is FloorbeamPart { Make.Material: TimberMaterial })).OfType<PartRow>().MinBy(Factor) is { } beside)
+            if (rows.Zip(here, (r, d) => neighbours.Of(r, d, d is { Effect: not PartEffect.Force, Part: FloorbeamPart { Make.Material: TimberMaterial } })).OfType<PartRow>().MinBy(Factor) is { } beside)
             {
                 yield return beside;
             }

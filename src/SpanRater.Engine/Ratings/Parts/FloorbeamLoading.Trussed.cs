@@ -7,7 +7,7 @@ namespace SpanRater;
 internal sealed partial class FloorbeamLoading
 {
     /// <summary>Sections of the beam looked at, evenly, beside those at posts and under wheels nearest to a kerb.</summary>
-    private const int Sections = 64;
+    private const int Sections = 128;
 
     private IEnumerable<PartDemand> TrussedDemands(FloorbeamPart part, Trussing trussed, LiveLoad load, PartEffect effect, bool isTimber)
     {
@@ -70,6 +70,8 @@ internal sealed partial class FloorbeamLoading
             yield return new PartDemand(part, effect, bridge.Truss.Joints[bridge.Truss.PanelPoints[point]].Name, Math.Max(0, components), Math.Max(0, wearing), live, [])
             {
                 LoadedLength = span,
+                Line = LineAlong(point),
+                Across = line,
                 Sense = SenseOf(effect),
                 Level = level,
             };

@@ -17,6 +17,9 @@ internal sealed record PartDemand(
     /// <summary>Influence line of the reaction that it follows from; null where it follows from none.</summary>
     public InfluenceLine? Line { get; init; }
 
+    /// <summary>Influence line across the deck of one section of a trussed floorbeam; null of all else.</summary>
+    public AcrossLine? Across { get; init; }
+
     /// <summary>Sense of the force; null where the effect has none.</summary>
     public Sense? Sense { get; init; }
 
