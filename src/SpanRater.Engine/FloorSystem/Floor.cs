@@ -94,7 +94,10 @@ public sealed record StringerPart(string Name, int Index, double Spacing, double
 public sealed record FloorbeamPart(string Name, int Index, IReadOnlyList<int> At) : FloorPart(Name, Index, PartKind.Floorbeam)
 {
     /// <inheritdoc/>
-    public override FloorPart AsBuilt => this with { Make = Make?.AsBuilt };
+    public override FloorPart AsBuilt => this with { Make = Make?.AsBuilt, Trussed = Trussed is null ? null : Trussed with { Rod = Trussed.Rod?.AsBuilt } };
+
+    /// <summary>The rod and posts that stiffen it from below; null of a plain beam.</summary>
+    public Trussing? Trussed { get; init; }
 
     /// <summary>What one is made of; null where that is not given.</summary>
     public BeamMake? Make { get; init; }

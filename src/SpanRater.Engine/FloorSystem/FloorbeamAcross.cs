@@ -155,6 +155,26 @@ public static class FloorbeamAcross
         return (own, worst.Moment - own, worst);
     }
 
+    /// <summary>The same on the influence line of a section of a trussed floorbeam.</summary>
+    internal static (double Own, double Other, AcrossPlacement Placement)? MostOfPairOn(
+        AcrossLine line, Deck deck, double nearGauge, double farGauge, double nearReaction, double farReaction, double presence)
+    {
+        if (Missing(deck) is not null || deck.LanesLoaded(LeverRule.LanesOn(deck.Roadway!.Value), 2) < 2
+            || LeverRule.WheelToKerbIn(deck, deck.Roadway.Value - nearGauge - LeverRule.BetweenVehicles - farGauge) is not { } toKerb)
+        {
+            return null;
+        }
+
+        double first = LeverRule.KerbFrom(deck, 0) + toKerb, last = LeverRule.KerbFrom(deck, 0) + deck.Roadway.Value - toKerb;
+        if (Outside(first, last, deck.TrussSpacing!.Value) is not null)
+        {
+            return null;
+        }
+
+        (double own, double other, IReadOnlyList<double> wheels) = line.WorstPair(first, last, (nearGauge, nearReaction), (farGauge, farReaction), LeverRule.BetweenVehicles);
+        return (presence * own, presence * other, new AcrossPlacement(presence * (own + other), line.Section, wheels, 2, presence));
+    }
+
     private static ShareOutcome? Missing(Deck deck) =>
         deck.Trusses != 2 ? new ShareOutcome.NotTwoTrusses(deck.Trusses)
         : deck is { TrussSpacing: not null, Roadway: not null } ? null

@@ -111,6 +111,10 @@ public abstract record Stamp
     /// <param name="Part">Name of the stringers.</param>
     public sealed record StringersNotCounted(string Part) : Stamp;
 
+    /// <summary>How trussed floorbeams are taken, and what is not counted of them.</summary>
+    /// <param name="Parts">Their names.</param>
+    public sealed record TrussedFloorbeams(string Parts) : Stamp;
+
     /// <summary>Deck, stringers and connections are rated with an emergency vehicle alone, though the roadway has room for another beside it.</summary>
     public sealed record EmergencyAloneOnParts() : Stamp;
 

@@ -91,10 +91,10 @@ public static class BridgeFolder
             ? ReadTable(folder, FloorFile, findings, (text, file, list) => FloorTable.Read(text, file, members?.Members.ConvertAll(m => m.Name), sections, materials, list))
             : null;
         FindingsTable? seen = Exists(folder, FindingsFile)
-            ? ReadTable(folder, FindingsFile, findings, (text, file, list) => FindingsTable.Read(text, file, members?.Members.ConvertAll(m => m.Name), [.. floor?.Names ?? []], said?.Deck, said?.Built, SectionOf, list))
+            ? ReadTable(folder, FindingsFile, findings, (text, file, list) => FindingsTable.Read(text, file, members?.Members.ConvertAll(m => m.Name), [.. floor?.NamesToFind ?? []], said?.Deck, said?.Built, SectionOf, list))
             : null;
         MemberSection? SectionOf(string member) =>
-            members?.Members.FindIndex(m => m.Name == member) is { } at and >= 0 && members.Holds[at].Section is { } name ? sections?.Find(name) : floor?.Find(member)?.Section;
+            members?.Members.FindIndex(m => m.Name == member) is { } at and >= 0 && members.Holds[at].Section is { } name ? sections?.Find(name) : floor?.SectionOf(member);
 
         DeadTable? dead = Exists(folder, DeadFile) ? ReadTable(folder, DeadFile, findings, (text, file, list) => DeadTable.Read(text, file, joints, said?.Deck, list)) : null;
         LoadsTable? loads = Exists(folder, LoadsFile) ? ReadTable(folder, LoadsFile, findings, (text, file, list) => LoadsTable.Read(text, file, joints, list)) : null;

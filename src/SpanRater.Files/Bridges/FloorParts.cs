@@ -63,18 +63,41 @@ internal sealed class FloorParts(FloorTable table, Truss truss, BridgeToml said,
     {
         Make = MakeOf(row, said.Deck.TrussSpacing ?? 0, panels.Max() > WideApart + 1e-9 ? SystemKind.WideFloorbeam : SystemKind.OtherFloorPart),
         OwnWeight = WeightOf(row),
+        Trussed = row.Trussing is null ? null : TrussingOf(row, row.Trussing),
+    };
+
+    private Trussing TrussingOf(FloorRow row, FloorTrussing told)
+    {
+        TableCell between = row.Row["post spacing"], drop = row.Row["drop"];
+        if (said.Deck.TrussSpacing is { } span)
+        {
+            string spans = string.Create(CultureInfo.InvariantCulture, $"the span of the floorbeam, truss_spacing, {span / 0.3048:0.00} ft ({span:0.00} m)");
+            if (told.Spacing >= span)
+            {
+                findings.Error(between.Where, $"post spacing = {between.Text} is not less than {spans}: posts stand between the trusses. Check it and its unit.");
+            }
+
+            if (told.Drop >= span)
+            {
+                findings.Error(drop.Where, $"drop = {drop.Text} is not less than {spans}: the rod cannot be so deep. Check it and its unit.");
+            }
+        }
+
+        return new Trussing(told.Posts, told.Drop, told.Posts == 2 ? told.Spacing : null, told.Rod is null ? null : BarsOf(FloorTrussing.RodOf(row.Name), told.Rod, told.Material)) { HeldBelow = told.HeldBelow };
+    }
+
+    private MemberMake BarsOf(string name, MemberSection section, Material? material) => new()
+    {
+        Section = seen?.Find(name, 0) ?? FoundSection.Sound(section),
+        Material = material,
+        InPlaneLength = 1,
+        ShearLag = 1,
     };
 
     private HangerPart HangerOf(FloorRow row, int index) => new(row.Name, index, At(row))
     {
         Count = row.Count ?? 1,
-        Make = row.Section is null ? null : new MemberMake
-        {
-            Section = seen?.Find(row.Name, 0) ?? FoundSection.Sound(row.Section),
-            Material = row.Material,
-            InPlaneLength = 1,
-            ShearLag = 1,
-        },
+        Make = row.Section is null ? null : BarsOf(row.Name, row.Section, row.Material),
     };
 
     private BeamMake? MakeOf(FloorRow row, double span, SystemKind system) => row.Section is null ? null : new BeamMake

@@ -36,6 +36,9 @@ internal sealed record FloorRow(TableRow Row, string Name, PartKind Kind)
 
     public bool IsContinuous { get; init; }
 
+    /// <summary>Rod and posts; null of a part that has none.</summary>
+    public FloorTrussing? Trussing { get; init; }
+
     /// <summary>The row; null where it has no usable name or kind. Every cell is looked at, so that all that is wrong is told in one go.</summary>
     public static FloorRow? Read(TableRow row, SectionsTable? sections, MaterialsToml? materials, FindingList findings)
     {
@@ -49,8 +52,8 @@ internal sealed record FloorRow(TableRow Row, string Name, PartKind Kind)
         var read = new FloorRow(row, name ?? "", kind < 0 ? PartKind.Deck : FloorWords.Kinds[kind].Kind)
         {
             Deck = DeckOf(row, kind < 0 ? null : FloorWords.Kinds[kind].Kind, findings),
-            Section = SectionOf(row, sections, findings),
-            Material = MaterialOf(row, materials, findings),
+            Section = SectionOf(row, "section", sections, findings),
+            Material = MaterialOf(row, "material", materials, findings),
             Spacing = row.PositiveValue("spacing", "spacing"),
             Span = row.PositiveValue("span", "span"),
             Count = SectionCells.CountOf(row, "count", 1, 200, findings, blank: null),
@@ -61,6 +64,7 @@ internal sealed record FloorRow(TableRow Row, string Name, PartKind Kind)
             IsTapered = EndOf(row, findings) ?? false,
             EndDepth = row.PositiveValue("end depth", "end depth"),
             IsContinuous = row.YesOrNo("continuous") ?? false,
+            Trussing = FloorTrussing.Read(row, kind < 0 ? null : FloorWords.Kinds[kind].Kind, sections, materials, findings),
         };
         if (name is null || kind < 0)
         {
@@ -113,43 +117,43 @@ internal sealed record FloorRow(TableRow Row, string Name, PartKind Kind)
         return null;
     }
 
-    private static MemberSection? SectionOf(TableRow row, SectionsTable? sections, FindingList findings)
+    internal static MemberSection? SectionOf(TableRow row, string column, SectionsTable? sections, FindingList findings)
     {
-        if (row["section"].IsBlank)
+        if (row[column].IsBlank)
         {
             return null;
         }
 
-        string name = row["section"].Text;
+        string name = row[column].Text;
         if (sections?.Names.Contains(name) == true)
         {
             return sections.Find(name);
         }
 
-        findings.Error(row["section"].Where, sections is null
+        findings.Error(row[column].Where, sections is null
             ? $"section \"{name}\" is named, and there is no {BridgeFolder.SectionsFile}: write its parts there."
             : $"there is no section \"{name}\" in {BridgeFolder.SectionsFile}.{NearestName.Question(name, sections.Names)}");
         return null;
     }
 
-    private static Material? MaterialOf(TableRow row, MaterialsToml? materials, FindingList findings)
+    internal static Material? MaterialOf(TableRow row, string column, MaterialsToml? materials, FindingList findings)
     {
-        if (row["material"].IsBlank)
+        if (row[column].IsBlank)
         {
             return null;
         }
 
-        string name = row["material"].Text;
+        string name = row[column].Text;
         if (materials?.Has(name) == true)
         {
             return materials.Find(name);
         }
 
-        findings.Error(row["material"].Where, $"material \"{name}\" is not known.{NearestName.Question(name, materials?.Materials.Select(m => m.Name) ?? [])} Write a name of {BridgeFolder.MaterialsFile}, or leave it blank: then the part is not rated.");
+        findings.Error(row[column].Where, $"material \"{name}\" is not known.{NearestName.Question(name, materials?.Materials.Select(m => m.Name) ?? [])} Write a name of {BridgeFolder.MaterialsFile}, or leave it blank: then the part is not rated.");
         return null;
     }
 
-    private static double? NotNegative(TableRow row, string column, string mend, FindingList findings)
+    internal static double? NotNegative(TableRow row, string column, string mend, FindingList findings)
     {
         double? value = row.Value(column);
         if (value is not < 0)
@@ -181,7 +185,7 @@ internal sealed record FloorRow(TableRow Row, string Name, PartKind Kind)
     private static void SayWhatHasNoMeaning(TableRow row, PartKind kind, FindingList findings)
     {
         string[] meant = [.. FloorWords.ColumnsOf(kind)];
-        foreach (string column in ((string[])["type", "spacing", "span", "count", "at", "x", "unbraced", "bearing", "end", "end depth", "continuous"]).Except(meant).Where(c => !row[c].IsBlank))
+        foreach (string column in ((string[])["type", "spacing", "span", "count", "at", "x", "unbraced", "bearing", "end", "end depth", "continuous", .. FloorTrussing.Names]).Except(meant).Where(c => !row[c].IsBlank))
         {
             findings.Error(row[column].Where, $"{column} has no meaning for a {FloorWords.Kinds.First(k => k.Kind == kind).Word}: clear it.");
         }

@@ -20,6 +20,7 @@ internal sealed class FloorTable
         new("end"),
         new("end depth", Quantity.Length, Units: "in or mm"),
         new("continuous"),
+        .. FloorTrussing.Columns,
         new("source"),
     ];
 
@@ -32,6 +33,12 @@ internal sealed class FloorTable
 
     /// <summary>Names of the parts.</summary>
     public IEnumerable<string> Names => Rows.Select(r => r.Name);
+
+    /// <summary>Names that findings.csv may have: of the parts, and of the rods of trussed floorbeams.</summary>
+    public IEnumerable<string> NamesToFind => Names.Concat(Rows.Where(r => r.Trussing is not null).Select(r => FloorTrussing.RodOf(r.Name)));
+
+    /// <summary>The section of a part, or of a rod; null where there is none.</summary>
+    public MemberSection? SectionOf(string name) => Find(name) is { } row ? row.Section : Rows.Find(r => r.Trussing is not null && FloorTrussing.RodOf(r.Name) == name)?.Trussing!.Rod;
 
     /// <summary>The row of a part; null where there is none.</summary>
     public FloorRow? Find(string part) => Rows.Find(r => r.Name == part);
@@ -75,6 +82,11 @@ internal sealed class FloorTable
         if (table.Rows.Count == 0)
         {
             findings.Warning(new Place(file), "holds no part: write a row for each kind of part, or remove the file.");
+        }
+
+        foreach (FloorRow row in floor.Rows.Where(r => floor.Rows.Exists(t => t.Trussing is not null && FloorTrussing.RodOf(t.Name) == r.Name)))
+        {
+            findings.Error(row.Row["part"].Where, $"part \"{row.Name}\" has the name that findings give the rod of a trussed floorbeam: give it another.");
         }
 
         foreach (FloorRow second in floor.Rows.Where(r => r.Kind == PartKind.Deck).Skip(1))

@@ -25,7 +25,7 @@ internal static class FloorWords
     {
         PartKind.Deck => ["type", "span", "continuous"],
         PartKind.Stringer => ["spacing", "span", "count", "unbraced", "bearing", "end", "end depth"],
-        PartKind.Floorbeam => ["at", "x", "unbraced", "bearing", "end", "end depth"],
+        PartKind.Floorbeam => ["type", "at", "x", "unbraced", "bearing", "end", "end depth", .. FloorTrussing.Names],
         _ => ["at", "x", "count"],
     };
 }

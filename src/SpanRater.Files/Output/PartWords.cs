@@ -85,6 +85,8 @@ public static class PartWords
     /// <param name="resistance">The resistance.</param>
     public static string Mode(PartResistance resistance) => resistance switch
     {
+        TrussedResistance => "bending and compression",
+        HangerResistance { IsRodOfBeam: true } rod => $"rod: {ModeWords.Of(rod.Bars.Governing)}",
         HangerResistance hanger => ModeWords.Of(hanger.Bars.Governing),
         ConnectionResistance connection => Of(connection.Governing.Mode),
         BeamResistance beam => Of(beam.Governing.Strength.Mode),

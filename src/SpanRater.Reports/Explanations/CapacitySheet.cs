@@ -16,6 +16,9 @@ internal static class CapacitySheet
     /// <summary>The sheet of bars that hang something.</summary>
     public static IEnumerable<ResultBlock> OfBars(MemberResistance bars, string name, SheetUnits sheet) => Sheet(bars, name, Sense.Tension, sheet);
 
+    /// <summary>The sheet of a beam as a column.</summary>
+    public static IEnumerable<ResultBlock> OfColumn(MemberResistance column, string name, SheetUnits sheet) => Sheet(column, name, Sense.Compression, sheet);
+
     /// <summary>What a strength rests on, a line a clause.</summary>
     public static IEnumerable<string> From(IEnumerable<Clause> clauses) =>
         clauses.Distinct().Select(c => $"{c.Says}: {c.Values} ({(c.Mark == ClauseMark.Practice ? "common practice" : c.CitationWithMark)})");

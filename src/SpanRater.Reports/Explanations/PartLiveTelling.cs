@@ -43,6 +43,7 @@ internal static class PartLiveTelling
     private static string Product(PartLive part, PartRow row, DisplayUnits units) => part switch
     {
         PartLive.OnFloorbeam { Part: LivePart.OfCrowd } => PartTelling.Value(part.Effect, row, units),
+        PartLive.OnTrussed trussed => TrussedTelling.Product(trussed, row, units),
         PartLive.OnFloorbeam => $"{Force(part.Along, units)}·{Told.Number(units.From(Quantity.Length, part.Across))} {units.Symbol(Quantity.Length)}",
         PartLive.OnStrip or PartLive.AtEnd { Shared.Crowd: not null } => PartTelling.Value(part.Effect, row, units),
         PartLive.AtEnd => $"{Force(part.Along, units)}·{Told.Number(part.Across)}",
@@ -54,6 +55,7 @@ internal static class PartLiveTelling
         PartLive.OnStringer { IsLane: true } lane => [new ResultBlock.Paragraph($"The lane load on one span brings {PartTelling.Value(lane.Along, row, units)}; one stringer takes {Told.Number(lane.Across)} of it.")],
         PartLive.OnStringer stringer => OnStringer(stringer, row, rating, units),
         PartLive.OnFloorbeam floorbeam => OnFloorbeam(floorbeam, row, rating, units),
+        PartLive.OnTrussed trussed => [.. Reaction(trussed.Part, row, units), .. TrussedTelling.Live(trussed, row, units)],
         PartLive.AtEnd end => AtEnd(end, row, rating, units),
         PartLive.OnPlank plank => OnPlank(plank, row, units),
         PartLive.InTruss truss => InTruss(truss, row, units),

@@ -47,6 +47,7 @@ public class WordingTests
         { new Stamp.FewerAbreast("Type 3", 2, 1), "the roadway has 2 lanes, and only 1 of Type 3 fits abreast" },
         { new Stamp.FloorWeights(598.5, 1149.1, null, "DC by the layers of dead.csv, DW by the layers of dead.csv"), "on the floor: deck 12.5 psf, wearing surface 24.0 psf (DC by the layers of dead.csv, DW by the layers of dead.csv); beams weigh their sections as built" },
         { new Stamp.FloorWeights(598.5, 0, 291.878, "DC by deck_dc under [floor], DW none"), "on the floor: deck 12.5 psf, wearing surface 0.0 psf, kerbs and railings 0.020 klf on each side (DC by deck_dc under [floor], DW none); beams weigh their sections as built" },
+        { new Stamp.TrussedFloorbeams("beams"), "assumed of trussed floorbeams (beams): the rod is snug without load, neither slack nor tightened, fastened at the beam's axis over the trusses, and posts and seats do not yield; rod and posts weigh nothing. A rod that hangs loose leaves the beam to carry alone, and then no factor here holds" },
         { new Stamp.StringersNotCounted("joists"), "assumed: as many of \"joists\" as fit the roadway weigh on floorbeams, since count is not given in floor.csv" },
         { new Stamp.EmergencyAloneOnParts(), "deck, stringers and connections are rated with an emergency vehicle alone on the bridge; a vehicle beside it is counted for truss members, floorbeams and hangers only" },
         { new Stamp.EmergencyAlone(), "emergency vehicles are rated alone on the bridge" },

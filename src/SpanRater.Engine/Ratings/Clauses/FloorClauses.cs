@@ -60,6 +60,11 @@ public static class FloorClauses
         "simple floor spans", Standard.Practice, "", "floorbeams and stringers span simply, and what stands between floorbeams goes to them by distance",
         "1 − a/p", ClauseMark.Practice);
 
+    /// <summary>Bending and compression of a trussed beam together, on the safe side of an amplified moment.</summary>
+    public static Clause TrussedBeams { get; } = new(
+        "trussed beams", Standard.Practice, "", "bending and compression of a trussed beam together, on the safe side of an amplified moment",
+        "M/Mc + 2 N/Nc ≤ 1", ClauseMark.Practice);
+
     /// <summary>All of them.</summary>
-    public static IReadOnlyList<Clause> All { get; } = [WheelLines, InLanes, StringerShear, TimberShearPlace, Contact, PlankSpan, PlankSpread, LaminatedSpread, ContinuousDeck, PlankShear, SimpleFloor];
+    public static IReadOnlyList<Clause> All { get; } = [WheelLines, InLanes, StringerShear, TimberShearPlace, Contact, PlankSpan, PlankSpread, LaminatedSpread, ContinuousDeck, PlankShear, SimpleFloor, TrussedBeams];
 }

@@ -26,7 +26,7 @@ internal sealed class FloorLoading
         if (Misfit(load) is { } why)
         {
             // What does not fit is not rated at all, and the trusses say so; with a given share they are rated, and the floor says so itself.
-            return bridge.Deck.TrussShare is null ? [] : floor.Parts.SelectMany(p => FloorCapacity.EffectsOf(p).Select(e => PartDemand.Lacking(p, e, [new MissingDatum.PlaceAcross(why)])));
+            return bridge.Deck.TrussShare is null ? [] : floor.Parts.SelectMany(p => FloorCapacity.EffectsOf(p).Select(e => PartDemand.Lacking(p, e, [new MissingDatum.PlaceAcross(why)]) with { Sense = p is FloorbeamPart && e == PartEffect.Force ? Sense.Tension : null }));
         }
 
         return floor.Parts.SelectMany(part => part switch

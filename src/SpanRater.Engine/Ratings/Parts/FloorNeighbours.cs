@@ -36,30 +36,41 @@ internal sealed class FloorNeighbours
         }
 
         return legal.SelectMany(l => l.Plan.MostOn(line, Sense.Tension)?.Parts[0] is LivePart.Axles axles && FactorOf(alone) is { } factor
-                ? Beside(alone, emergency, own, axles, impact.Of(VehicleClass.Legal, isTimber, false, axles with { LoadedLength = demand.LoadedLength }), factor)
+                ? Beside(alone, emergency, own, demand.Across, axles, impact.Of(VehicleClass.Legal, isTimber, false, axles with { LoadedLength = demand.LoadedLength }), factor)
                 : [])
             .OrderBy(c => c.Unclipped).Select(c => c.Row).FirstOrDefault();
     }
 
     private double? FactorOf(PartRow row) => method.LevelsOf(VehicleClass.Legal, bridge.Rating).FirstOrDefault(l => l.Governance == row.Level.Governance)?.LiveFactor;
 
-    private IEnumerable<(PartRow Row, double Unclipped)> Beside(PartRow alone, Vehicle emergency, PartLive own, LivePart.Axles other, AppliedImpact allowance, double factor) => own switch
+    private IEnumerable<(PartRow Row, double Unclipped)> Beside(PartRow alone, Vehicle emergency, PartLive own, AcrossLine? across, LivePart.Axles other, AppliedImpact allowance, double factor) => own switch
     {
-        PartLive.OnFloorbeam beam => Bending(alone, emergency, beam, other, allowance, factor),
+        PartLive.OnFloorbeam beam => Bending(
+            alone, own, other, allowance, factor, (mine, its, presence) => FloorbeamAcross.MostOfPair(bridge.Deck, emergency.Gauge, other.Vehicle.Gauge, mine, its, presence), place => new PartLive.OnFloorbeam(beam.Part, place, own.Impact)),
+        PartLive.OnTrussed beam when across is not null => Bending(
+            alone, own, other, allowance, factor, (mine, its, presence) => FloorbeamAcross.MostOfPairOn(across, bridge.Deck, emergency.Gauge, other.Vehicle.Gauge, mine, its, presence), place => new PartLive.OnTrussed(beam.Part, place, own.Impact) { IsHogging = beam.IsHogging }),
         PartLive.AtEnd end => Ends(alone, emergency, end, other, allowance, factor),
         _ => [],
     };
 
     // Where the two stand worst depends on how far the emergency vehicle is scaled: from the factor of the last placement to the next, which only falls, until it stays.
-    private IEnumerable<(PartRow Row, double Unclipped)> Bending(PartRow alone, Vehicle emergency, PartLive.OnFloorbeam own, LivePart.Axles other, AppliedImpact allowance, double factor)
+    private IEnumerable<(PartRow Row, double Unclipped)> Bending(
+        PartRow alone, PartLive own, LivePart.Axles other, AppliedImpact allowance, double factor,
+        Func<double, double, double, (double Own, double Other, AcrossPlacement Placement)?> most, Func<AcrossPlacement, PartLive> made)
     {
         double presence = method.Presence(2), room = alone.Capacity!.Value - alone.FactoredDead;
-        double whole = alone.Level.LiveFactor!.Value * own.Part.Force * (1 + own.Impact.Value), beside = factor * other.Force * (1 + allowance.Value);
+        double whole = alone.Level.LiveFactor!.Value * own.Along * (1 + own.Impact.Value), beside = factor * other.Force * (1 + allowance.Value);
         double at = alone.Factor!.Value, unclipped = double.PositiveInfinity;
         (double Own, double Other, AcrossPlacement Placement)? worst = null;
         for (int step = 0; step < MostSteps && at > SameFactor; step++)
         {
-            if (FloorbeamAcross.MostOfPair(bridge.Deck, emergency.Gauge, other.Vehicle.Gauge, at * whole, beside, presence) is not { } pair)
+            if (most(at * whole, beside, presence) is not { } pair)
+            {
+                yield break;
+            }
+
+            // On a line where the emergency vehicle relieves, what it weighs lowers no factor: the legal vehicle by itself does, in its own row.
+            if (pair.Own <= 0)
             {
                 yield break;
             }
@@ -82,7 +93,7 @@ internal sealed class FloorNeighbours
         double arm = found.Own / whole;
         yield return (Made(
             alone,
-            new PartLive.OnFloorbeam(own.Part, found.Placement with { Moment = arm }, own.Impact),
+            made(found.Placement with { Moment = arm }),
             new Neighbour(other.Vehicle, factor, new SharedPart(other, found.Other / beside, allowance)),
             null), unclipped);
     }

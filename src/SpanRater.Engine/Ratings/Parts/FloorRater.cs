@@ -33,7 +33,7 @@ internal sealed class FloorRater
         var rater = new FloorRater(bridge, floor, method, loads);
         var onFloor = new FloorLoading(bridge, floor, method);
         // A vehicle that stands for its loading is not rated by its axles alone, here as on the trusses.
-        return [.. loads.Where(l => l is not Vehicle { LaneLoading: not null }).SelectMany(load => onFloor.DemandsOf(load).GroupBy(d => (d.Part.Index, d.Effect)).SelectMany(same => rater.RowsOf(load, [.. same])))];
+        return [.. loads.Where(l => l is not Vehicle { LaneLoading: not null }).SelectMany(load => onFloor.DemandsOf(load).GroupBy(d => (d.Part.Index, d.Effect, d.Sense)).SelectMany(same => rater.RowsOf(load, [.. same])))];
     }
 
     // Of several panel points the one with the lowest factor; after it that with a legal vehicle beside an emergency vehicle, where one is.
@@ -42,9 +42,10 @@ internal sealed class FloorRater
         static double Factor(PartRow row) => row.Factor ?? double.PositiveInfinity;
         foreach (RatingLevel level in method.LevelsOf(load.Class, bridge.Rating))
         {
-            PartRow[] rows = [.. same.Select(d => RowOf(load, level, d))];
+            PartDemand[] here = [.. same.Where(d => d.Level.Length == 0 || d.Level == level.Name)];
+            PartRow[] rows = [.. here.Select(d => RowOf(load, level, d))];
             yield return rows.MinBy(Factor)!;
-            if (rows.Zip(same, (r, d) => neighbours.Of(r, d, d.Part is FloorbeamPart { Make.Material: TimberMaterial })).OfType<PartRow>().MinBy(Factor) is { } beside)
+            if (rows.Zip(here, (r, d) => neighbours.Of(r, d, d is { Effect: not PartEffect.Force, Part: FloorbeamPart { Make.Material: TimberMaterial } })).OfType<PartRow>().MinBy(Factor) is { } beside)
             {
                 yield return beside;
             }
@@ -53,7 +54,8 @@ internal sealed class FloorRater
 
     private PartRow RowOf(LiveLoad load, RatingLevel level, PartDemand demand)
     {
-        (PartResistance? resistance, IReadOnlyList<MissingDatum> missing) = CapacityOf(demand, level);
+        // Compression of a floorbeam is that of its posts, which have no rule.
+        (PartResistance? resistance, IReadOnlyList<MissingDatum> missing) = demand.Sense == Sense.Compression ? (null, []) : CapacityOf(demand, level);
         IReadOnlyList<PartLive> worst = demand.Ways.MaxBy(w => w.Sum(p => p.WithImpact)) ?? [];
         double live = worst.Sum(p => p.Effect), withImpact = worst.Sum(p => p.WithImpact);
         double onComponents = deadFactors.OnComponents(demand.Components), onWearing = deadFactors.OnWearingSurface(demand.Wearing);

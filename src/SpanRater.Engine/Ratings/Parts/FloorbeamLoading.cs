@@ -5,7 +5,7 @@ namespace SpanRater;
 /// what it brings across the deck, where wheels stand worst between the kerbs. The largest moments of live load, deck, kerbs and own weight are added up, though they may stand at
 /// different places: on the safe side.
 /// </summary>
-internal sealed class FloorbeamLoading(Bridge bridge, Floor floor, RatingMethod method)
+internal sealed partial class FloorbeamLoading(Bridge bridge, Floor floor, RatingMethod method)
 {
     private readonly ImpactPolicy impact = ImpactPolicy.Of(bridge, method);
     private readonly Dictionary<LiveLoad, LiveLoadPlan> plans = [];
@@ -25,7 +25,17 @@ internal sealed class FloorbeamLoading(Bridge bridge, Floor floor, RatingMethod 
             MissingDatum[] missing = [.. DeckWeights.Missing(floor), .. Across(effect)];
             if (missing.Length > 0)
             {
-                yield return PartDemand.Lacking(part, effect, missing);
+                yield return PartDemand.Lacking(part, effect, missing) with { Sense = part is FloorbeamPart ? SenseOf(effect) : null };
+                continue;
+            }
+
+            if (part is FloorbeamPart { Trussed: { } trussed } beam && effect != PartEffect.Bearing)
+            {
+                foreach (PartDemand demand in TrussedDemands(beam, trussed, load, effect, isTimber))
+                {
+                    yield return demand;
+                }
+
                 continue;
             }
 
@@ -33,6 +43,11 @@ internal sealed class FloorbeamLoading(Bridge bridge, Floor floor, RatingMethod 
             {
                 yield return DemandAt(part, load, effect, point, isTimber, own);
             }
+        }
+
+        if (part is FloorbeamPart { Trussed: not null })
+        {
+            yield return PartDemand.Lacking(part, PartEffect.Force, [new MissingDatum.PostsOfBeam()]) with { Sense = Sense.Compression };
         }
     }
 

@@ -17,8 +17,14 @@ internal sealed record PartDemand(
     /// <summary>Influence line of the reaction that it follows from; null where it follows from none.</summary>
     public InfluenceLine? Line { get; init; }
 
+    /// <summary>Influence line across the deck of one section of a trussed floorbeam; null of all else.</summary>
+    public AcrossLine? Across { get; init; }
+
     /// <summary>Sense of the force; null where the effect has none.</summary>
     public Sense? Sense { get; init; }
+
+    /// <summary>Name of the level that it holds for, where what counts depends on the strength there; empty for every level.</summary>
+    public string Level { get; init; } = "";
 
     /// <summary>The demand of an effect that cannot be found.</summary>
     public static PartDemand Lacking(FloorPart part, PartEffect effect, IReadOnlyList<MissingDatum> missing) => new(part, effect, "", 0, 0, [], missing);

@@ -31,6 +31,19 @@ public abstract record PartLive(double Along, double Across, AppliedImpact Impac
     /// <param name="Impact">Dynamic allowance on it.</param>
     public sealed record OnFloorbeam(LivePart Part, AcrossPlacement Placement, AppliedImpact Impact) : PartLive(Part.Force, Placement.Moment, Impact);
 
+    /// <summary>A reaction on a trussed floorbeam, at its worst place on the influence line of an effect.</summary>
+    /// <param name="Part">The reaction of a whole vehicle or lane, or of one metre of a crowd's width.</param>
+    /// <param name="Placement">Where it stands across the deck; its moment is the line's: a share, or a moment with the compression in it.</param>
+    /// <param name="Impact">Dynamic allowance on it.</param>
+    public sealed record OnTrussed(LivePart Part, AcrossPlacement Placement, AppliedImpact Impact) : PartLive(Part.Force, Placement.Moment, Impact)
+    {
+        /// <summary>Whether its moment presses the lower side of the beam.</summary>
+        public bool IsHogging { get; init; }
+
+        /// <summary>Compression of the beam that goes with its moment, per reaction of one vehicle or lane, presence in it [-]; null where it is no moment, and of a crowd.</summary>
+        public double? Pressing { get; init; }
+    }
+
     /// <summary>A reaction on a floorbeam, and what of it comes to one end.</summary>
     /// <param name="Shared">The reaction and its share.</param>
     /// <param name="Ends">Equal pieces that share the end's force.</param>

@@ -21,6 +21,10 @@ internal static class PartStamps
                 }
             }
 
+            if (floor.Parts.OfType<FloorbeamPart>().Where(b => b.Trussed is not null).Select(b => b.Name).ToArray() is { Length: > 0 } trussed)
+            {
+                yield return new Stamp.TrussedFloorbeams(string.Join(", ", trussed));
+            }
         }
 
         if (rows.Any(r => r.Vehicle.Class == VehicleClass.Emergency && r.Part is not (PartKind.Floorbeam or PartKind.Hanger)) && bridge.Deck.Roadway is { } roadway && bridge.Deck.LanesLoaded(LeverRule.LanesOn(roadway), null) > 1)

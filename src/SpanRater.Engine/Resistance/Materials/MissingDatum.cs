@@ -35,6 +35,32 @@ public abstract record MissingDatum
     /// <summary>The part has no section.</summary>
     public sealed record NoSection() : MissingDatum;
 
+    /// <summary>The rod of a trussed floorbeam, or its material, is not given.</summary>
+    /// <param name="Section">True where its section is missing, false where its material is.</param>
+    public sealed record RodOfBeam(bool Section) : MissingDatum;
+
+    /// <summary>Posts and depth of a trussed floorbeam are not given.</summary>
+    /// <param name="Columns">The columns that are blank.</param>
+    public sealed record TrussedShape(string Columns) : MissingDatum;
+
+    /// <summary>A material of a trussed floorbeam has no modulus, and what beam and rod share goes by it.</summary>
+    /// <param name="Material">Name of the material.</param>
+    public sealed record ModulusOfTrussed(string Material) : MissingDatum;
+
+    /// <summary>A trussed floorbeam is of several parts, and as a column it has no rule.</summary>
+    /// <param name="Section">Name of the section.</param>
+    public sealed record TrussedOfParts(string Section) : MissingDatum;
+
+    /// <summary>A trussed floorbeam hogs over its posts, and its section has no rule where its lower flange is not held all along.</summary>
+    /// <param name="Section">Name of the section.</param>
+    public sealed record HeldBelow(string Section) : MissingDatum;
+
+    /// <summary>Posts of a trussed floorbeam, their seats and the ends of its rod have no rule.</summary>
+    public sealed record PostsOfBeam() : MissingDatum;
+
+    /// <summary>What holds a trussed floorbeam sideways is not given.</summary>
+    public sealed record TrussedHeld() : MissingDatum;
+
     /// <summary>What the deck weighs is not known.</summary>
     /// <param name="Components">True where the weight of the deck itself is missing.</param>
     /// <param name="WearingSurface">True where that of the wearing surface is missing.</param>
