@@ -62,6 +62,7 @@ public static class CommandLineProgram
         root.Add(ExplainCommand.Make(surroundings));
         root.Add(ShareCommand.Make(surroundings));
         root.Add(PostCommand.Make(surroundings));
+        root.Add(ReportCommand.Make(surroundings));
         root.Add(MethodsCommand.Make(surroundings));
         root.Add(CapacityCommand.Make(surroundings));
         root.Add(MeasureCommand.Make(surroundings));

@@ -18,14 +18,7 @@ public static class RatingPicture
         sheet.Paragraph("contents", $"Lowest rating factor of each truss member{(rating.PartRows.Count > 0 ? "; parts of the floor and connections stand among the bars" : "")}; {rating.Method.FullName} ({rating.Method.Name}).");
         sheet.Space(4);
         Legend(sheet);
-        Elevation elevation = new ElevationDrawing
-        {
-            Truss = truss,
-            Units = units,
-            Width = Sheet.InnerWidth,
-            StyleOf = m => MemberVerdict.StyleOf(verdicts[m].Band),
-            LabelOf = m => verdicts[m].Words,
-        }.Draw();
+        Elevation elevation = ElevationOf(truss, verdicts, units);
         sheet.Place(elevation.Drawing);
         Remarks.Key(sheet, elevation.Key);
         sheet.Space(12);
@@ -44,6 +37,29 @@ public static class RatingPicture
         sheet.Paragraph("caution", Words.Caution, 15, Ink.Black);
         return sheet.ToPicture();
     }
+
+    /// <summary>What the lines of the elevation mean, for a page that shows it without its legend.</summary>
+    public const string LegendInWords =
+        "Thick unbroken lines: lowest RF below 1.0. Thick dashes: 1.0 to 1.5. Thin unbroken lines: 1.5 and above. Dots: not rated, or withheld. Dashes and dots in turn: no live force.";
+
+    /// <summary>The elevation alone, each member with its lowest factor.</summary>
+    /// <param name="rating">The rating.</param>
+    /// <param name="units">Units shown.</param>
+    public static Drawing Elevation(BridgeRating rating, DisplayUnits units)
+    {
+        ArgumentNullException.ThrowIfNull(rating);
+        ArgumentNullException.ThrowIfNull(units);
+        return ElevationOf(rating.Bridge.Truss, MemberVerdict.Of(rating), units).Drawing;
+    }
+
+    private static Elevation ElevationOf(Truss truss, IReadOnlyList<MemberVerdict> verdicts, DisplayUnits units) => new ElevationDrawing
+    {
+        Truss = truss,
+        Units = units,
+        Width = Sheet.InnerWidth,
+        StyleOf = m => MemberVerdict.StyleOf(verdicts[m].Band),
+        LabelOf = m => verdicts[m].Words,
+    }.Draw();
 
     private static string Governing(BridgeRating rating)
     {

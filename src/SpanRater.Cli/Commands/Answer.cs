@@ -45,6 +45,15 @@ internal sealed record Answer(Surroundings Surroundings, string? Format, string?
         return page.UndercutsLimit ? ExitStatus.LimitUndercut : page.IsAnswer ? ExitStatus.Done : ExitStatus.NoAnswer;
     }
 
+    /// <summary>Writes a document that has no other form, and tells what stands on it first.</summary>
+    public int Deliver(byte[] document, string told, bool isAnswer, bool undercutsLimit)
+    {
+        WriteFile(OutFile!, document);
+        Surroundings.Output.Write(System.Text.Encoding.UTF8.GetBytes($"{told}\n"));
+        Surroundings.Output.Flush();
+        return undercutsLimit ? ExitStatus.LimitUndercut : isAnswer ? ExitStatus.Done : ExitStatus.NoAnswer;
+    }
+
     /// <summary>Refuses a file that would replace an input or lock a bridge folder, and an ending that promises what is not written.</summary>
     public void CheckFiles(IReadOnlyList<string> inputs)
     {
@@ -71,6 +80,11 @@ internal sealed record Answer(Surroundings Surroundings, string? Format, string?
         if (PictureFile is not null && !Pictures.PictureFile.IsSupported(PictureFile))
         {
             throw new RefusedException($"--picture \"{PictureFile}\": must end in .png or .svg, the two kinds of picture there are.");
+        }
+
+        if (Format == "html" && Path.GetExtension(OutFile ?? "").ToUpperInvariant() is not (".HTML" or ".HTM"))
+        {
+            throw new RefusedException($"--out \"{OutFile}\": the report is a page for a browser: end its name in .html.");
         }
 
         if (Format is null && Path.GetExtension(OutFile ?? "").ToUpperInvariant() is not ("" or ".TXT" or ".MD" or ".CSV" or ".JSON"))

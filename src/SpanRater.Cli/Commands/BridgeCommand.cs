@@ -6,13 +6,14 @@ namespace SpanRater.Cli.Commands;
 /// <summary>A command that reads a bridge folder: its argument, the common options, and a picture where it draws one.</summary>
 internal sealed class BridgeCommand
 {
-    private readonly CommonOptions common = new();
+    private readonly CommonOptions common;
     private readonly Surroundings surroundings;
     private readonly Option<string?>? picture;
     private readonly Option<string?>? truss;
 
-    public BridgeCommand(Surroundings surroundings, string name, string description, bool draws, bool showsEveryTruss = false, string drawn = "Draw it as well: PNG or SVG by the file's ending.")
+    public BridgeCommand(Surroundings surroundings, string name, string description, bool draws, bool showsEveryTruss = false, string drawn = "Draw it as well: PNG or SVG by the file's ending.", bool writesReport = false)
     {
+        common = new CommonOptions(writesReport: writesReport);
         this.surroundings = surroundings;
         Bridge.CompletionSources.Add(context => NamesToComplete.BridgeFolders(context.WordToComplete));
         Command = new Command(name, description) { Bridge };

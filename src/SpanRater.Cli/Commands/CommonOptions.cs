@@ -16,18 +16,28 @@ internal sealed class CommonOptions
         DefaultValueFactory = _ => [],
     };
 
-    private readonly bool isOfBridges;
+    private readonly bool isOfBridges, writesReport;
 
-    public CommonOptions(bool isOfBridges = true)
+    public CommonOptions(bool isOfBridges = true, bool writesReport = false)
     {
         this.isOfBridges = isOfBridges;
+        this.writesReport = writesReport;
+        if (writesReport)
+        {
+            output = new("--out") { Description = "The file to write, ending in .html, whole or not at all.", HelpName = "FILE.html", Required = true };
+        }
+
         format.AcceptOnlyFromAmong("text", "markdown", "csv", "json");
         units.AcceptOnlyFromAmong("us", "si");
     }
 
     public void AddTo(Command command)
     {
-        command.Add(format);
+        if (!writesReport)
+        {
+            command.Add(format);
+        }
+
         if (isOfBridges)
         {
             command.Add(units);
@@ -50,5 +60,5 @@ internal sealed class CommonOptions
     };
 
     public Answer AnswerTo(ParseResult parsed, Surroundings surroundings, string? pictureFile = null) =>
-        new(surroundings, parsed.GetValue(format), parsed.GetValue(output), pictureFile);
+        new(surroundings, writesReport ? "html" : parsed.GetValue(format), parsed.GetValue(output), pictureFile);
 }

@@ -4,7 +4,7 @@ namespace SpanRater.Pictures;
 /// The colour of each ink. Tension and compression lie on either side of the blue–orange axis, which all common kinds of
 /// colour blindness keep apart, and differ in lightness, so that grey prints keep them apart as well.
 /// </summary>
-internal static class Palette
+public static class Palette
 {
     /// <summary>The colour of an ink, as #rrggbb.</summary>
     /// <param name="ink">The ink.</param>

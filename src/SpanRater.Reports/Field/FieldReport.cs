@@ -1,0 +1,100 @@
+using SpanRater.Files;
+using SpanRater.Pictures;
+
+namespace SpanRater.Reports;
+
+/// <summary>A chapter of the field report.</summary>
+/// <param name="Id">Its anchor.</param>
+/// <param name="Title">Its title.</param>
+/// <param name="Blocks">What it says.</param>
+/// <param name="Drawing">What it shows; null for nothing.</param>
+/// <param name="InWords">The drawing in words, for who cannot see it.</param>
+public sealed record ReportChapter(string Id, string Title, IReadOnlyList<ResultBlock> Blocks, Drawing? Drawing = null, string InWords = "");
+
+/// <summary>
+/// The report that goes to the field: the decision first, what was rated and what was not, then all that led to it. Made of the pages that the commands print, so that the two
+/// cannot disagree.
+/// </summary>
+/// <param name="Bridge">Name of the bridge.</param>
+/// <param name="Decision">The lines to read first, the most urgent first.</param>
+/// <param name="IsUrgent">Whether a limit is undercut, a rating is withheld, or a factor is below 1.</param>
+/// <param name="Chapters">The chapters.</param>
+/// <param name="Inputs">The input as it was read.</param>
+/// <param name="Units">Units shown.</param>
+/// <param name="Date">Date that stands on it; null for none, so that the same input gives the same bytes.</param>
+/// <param name="Version">Version of the program.</param>
+public sealed record FieldReport(
+    string Bridge, IReadOnlyList<string> Decision, bool IsUrgent, IReadOnlyList<ReportChapter> Chapters, IReadOnlyList<InputFile> Inputs, DisplayUnits Units, string? Date, string Version)
+{
+    /// <summary>False where no answer can be given: nothing has a factor, or a rating is withheld.</summary>
+    public bool IsAnswer { get; init; } = true;
+
+    /// <summary>Whether the bridge is under the line below which it is to be closed.</summary>
+    public bool UndercutsLimit { get; init; }
+
+    /// <summary>Blank lines to sign.</summary>
+    public static IReadOnlyList<string> SignOff { get; } = ["Rated by", "Checked by", "Responsible licensed engineer", "Decision and its date", "Seal"];
+
+    /// <summary>The report of a rated bridge.</summary>
+    /// <param name="rating">The rating.</param>
+    /// <param name="reading">What the folder gave.</param>
+    /// <param name="inputs">The input files.</param>
+    /// <param name="units">Units to show.</param>
+    /// <param name="date">Date to print; null for none.</param>
+    /// <param name="version">Version of the program.</param>
+    public static FieldReport Of(BridgeRating rating, BridgeReading reading, IReadOnlyList<InputFile> inputs, DisplayUnits units, string? date, string version)
+    {
+        ArgumentNullException.ThrowIfNull(rating);
+        ArgumentNullException.ThrowIfNull(reading);
+        Bridge bridge = rating.Bridge;
+        ResultPage rate = RatingPage.Of(rating, reading.OwnVehiclesNotAsked, units, everyRow: false);
+        Posting? posting = rating.Method.HasPosting ? Posting.Of(rating) : null;
+        ResultPage post = posting is null
+            ? PostingPage.WithoutRule(bridge, rating.Method)
+            : PostingPage.Of(posting, reading.PostedKindsNotAsked, units, Alternatives.Of(posting, reading.VehiclesAsked));
+        Drawing elevation = RatingPicture.Elevation(rating, units);
+        var chapters = new List<ReportChapter>
+        {
+            new("elevation", "Elevation with the lowest factors", [], elevation, InWords(rating)),
+            new("rating", "Rating", Body(rate)),
+            new("posting", "Posting review", Body(post)),
+        };
+        if (rating.Governing is { } row)
+        {
+            ResultPage opened = row is MemberRow member
+                ? RatingExplanation.Of(rating, member.MemberIndex, row.Vehicle, null, units)
+                : PartExplanation.Of(rating, row.Name, row.Vehicle, units);
+            chapters.Add(new ReportChapter("governing", $"What governs, opened: {RatingWording.NameAt(row)}", Body(opened)));
+        }
+
+        chapters.Add(new ReportChapter("measure", "What to measure next", Body(MeasurePage.Of(MeasureFirst.Of(rating), null, units))));
+        chapters.Add(new ReportChapter("capacity", "Capacities", Body(CapacityPage.Of(MemberCapacities.Of(bridge, rating.Method), null, units))));
+        chapters.Add(new ReportChapter("dead", "Dead load", Body(DeadLoadPage.Of(bridge, units))));
+        chapters.Add(new ReportChapter("check", "Input as understood", Body(CheckPage.Of(bridge, reading.Findings, units))));
+        string[] decision = [.. posting is null ? [] : PostingWording.Warnings(posting, units), rate.Notes[0], .. posting is null ? [] : (string[])[PostingWording.Answer(posting)], ScopeWording.Of(bridge)];
+        bool urgent = post.UndercutsLimit || rating.Governing is not { Factor: >= 1 };
+        return new FieldReport(bridge.Name, decision, urgent, chapters, inputs, units, date, version) { IsAnswer = rate.IsAnswer, UndercutsLimit = post.UndercutsLimit };
+    }
+
+    // The title of a page is that of its chapter.
+    private static IReadOnlyList<ResultBlock> Body(ResultPage page) => [.. page.Blocks.Skip(page.Blocks[0] is ResultBlock.Heading ? 1 : 0)];
+
+    private static string InWords(BridgeRating rating) =>
+        $"Side view of {rating.Bridge.Truss.Members.Count} members and {rating.Bridge.Truss.Joints.Count} joints, each truss member with its lowest rating factor; the table under Rating holds the same numbers. {RatingPicture.LegendInWords}";
+}
+
+/// <summary>A file of the bridge folder as it was read.</summary>
+/// <param name="Name">Its name.</param>
+/// <param name="Text">What it holds.</param>
+/// <param name="Hash">SHA-256 of its bytes, in hexadecimal.</param>
+public sealed record InputFile(string Name, string Text, string Hash)
+{
+    /// <summary>The files of a folder that are read as input, by name.</summary>
+    /// <param name="folder">The folder.</param>
+    public static IReadOnlyList<InputFile> In(string folder) =>
+    [
+        .. Directory.EnumerateFiles(folder).Where(f => Path.GetExtension(f).ToUpperInvariant() is ".CSV" or ".TOML").OrderBy(Path.GetFileName, StringComparer.Ordinal)
+            .Select(f => (Name: Path.GetFileName(f), Bytes: File.ReadAllBytes(f)))
+            .Select(f => new InputFile(f.Name, System.Text.Encoding.UTF8.GetString(f.Bytes), Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(f.Bytes)))),
+    ];
+}
