@@ -41,9 +41,19 @@ internal static class BridgeInput
     }
 
     /// <summary>What a name on the command line means.</summary>
-    public static LiveLoad Find(Catalogue catalogue, string name, string option) =>
-        catalogue.Find(name)
-        ?? throw new RefusedException($"{option} \"{name}\": no catalogue has that vehicle.{NearestName.Question(name, catalogue.Names)} List them with: spanrater vehicles");
+    public static LiveLoad Find(Catalogue catalogue, string name, string option)
+    {
+        if (catalogue.Find(name) is { } load)
+        {
+            return load;
+        }
+
+        // As tables name a vehicle with what stands in the next lane.
+        int beside = name.IndexOf(" beside ", StringComparison.Ordinal);
+        throw new RefusedException(beside > 0 && catalogue.Find(name[..beside]) is { } first
+            ? $"{option} \"{name}\": write {option} \"{first.Name}\": what stands beside it is added by itself."
+            : $"{option} \"{name}\": no catalogue has that vehicle.{NearestName.Question(name, catalogue.Names)} List them with: spanrater vehicles");
+    }
 
     /// <summary>Position of the member that is to be explained; null where none is. It is told alone.</summary>
     public static int? FindExplained(Truss truss, string? explained, string? member) => explained switch
@@ -86,7 +96,15 @@ internal static class BridgeInput
         // A number or joint that is wrong has no nearest name: pin L9 is not meant to be pin L1.
         throw new RefusedException(bridge.Truss.FindMember(typed) is not null
             ? $"--part \"{name}\": that is a truss member: write --member {typed}."
-            : $"--part \"{name}\": the bridge has no such part. Its parts are: {string.Join(", ", names)}.");
+            : $"--part \"{name}\": the bridge has no such part.{Likely(typed, names)} Its parts are: {string.Join(", ", names)}.");
+    }
+
+    // By what was typed of the name, blanks aside; a number that is wrong has no nearest name.
+    private static string Likely(string typed, IReadOnlyList<string> names)
+    {
+        static string Run(string text) => text.Replace(" ", "", StringComparison.Ordinal);
+        string[] near = [.. names.Where(n => Run(typed).Length > 2 && Run(n).Contains(Run(typed), StringComparison.OrdinalIgnoreCase))];
+        return near.Length == 0 ? "" : $" Did you mean {string.Join(" or ", near.Select(n => $"\"{n}\""))}?";
     }
 
     // U2L2 for L2U2, or ends run together where the member has a name of another kind.

@@ -99,7 +99,14 @@ public sealed class Posting
     public static Silhouette? SilhouetteOf(LiveLoad vehicle)
     {
         ArgumentNullException.ThrowIfNull(vehicle);
-        return vehicle.Name switch
+        return SilhouetteOf(vehicle.Name);
+    }
+
+    /// <summary>The silhouette of a shipped legal type by its name; null for any other.</summary>
+    /// <param name="name">The name.</param>
+    public static Silhouette? SilhouetteOf(string name)
+    {
+        return name switch
         {
             "Type 3" or "SU4" or "SU5" or "SU6" or "SU7" => Silhouette.SingleUnit,
             "Type 3S2" => Silhouette.TractorSemitrailer,

@@ -17,6 +17,11 @@ internal static class ResistanceStamps
             }
         }
 
+        foreach (Stamp timber in OfTimbers(all.Select(r => r.Make.Material)))
+        {
+            yield return timber;
+        }
+
         if (all.FirstOrDefault(r => r.Factors is { IsConditionAssumed: true })?.Factors is { } factors)
         {
             yield return new Stamp.ConditionNotGiven(factors.Condition.Value);
@@ -48,6 +53,10 @@ internal static class ResistanceStamps
             yield return seen;
         }
     }
+
+    /// <summary>The timbers that have values of their own.</summary>
+    public static IEnumerable<Stamp> OfTimbers(IEnumerable<Material?> materials) =>
+        materials.OfType<TimberMaterial>().Where(t => t.Origin is not StrengthOrigin.ByGrade).DistinctBy(t => t.Name).Select(t => new Stamp.OwnTimberValues(t.Name, t.Use.IsWet));
 
     private static IOrderedEnumerable<MemberRow> ByMember(IEnumerable<MemberRow> rows) => rows.OrderBy(r => r.MemberIndex).ThenByDescending(r => r.Resistance!.Slender?.Slenderness ?? 0);
 

@@ -87,6 +87,11 @@ public abstract record Stamp
     /// <param name="Row">The row.</param>
     public sealed record StrengthByYear(string Material, MaterialKind Kind, int? Built, PublishedStrength Row) : Stamp;
 
+    /// <summary>A timber has values of its own, which are taken as they are for its service and size.</summary>
+    /// <param name="Material">Name of the material.</param>
+    /// <param name="IsWet">Whether it is wet in service.</param>
+    public sealed record OwnTimberValues(string Material, bool IsWet) : Stamp;
+
     /// <summary>The condition is not given: the condition factor is that of a poor one.</summary>
     /// <param name="Factor">The factor [-].</param>
     public sealed record ConditionNotGiven(double Factor) : Stamp;

@@ -175,12 +175,27 @@ public static class PostingWording
         _ => "stands for others",
     };
 
+    /// <summary>What an emergency vehicle would have alone on the bridge, where a vehicle beside it brings its factor down.</summary>
+    /// <param name="posting">The posting.</param>
+    public static IEnumerable<string> AloneOnTheBridge(Posting posting)
+    {
+        ArgumentNullException.ThrowIfNull(posting);
+        return posting.Emergency.Where(r => r.Lowest?.Beside is not null)
+            .Select(r => (r.Vehicle, Row: posting.Rating.Rows.Where(a => a.Vehicle == r.Vehicle && a.Level == r.Lowest!.Level && a.Beside is null && a.Factor is not null).MinBy(a => Math.Round(a.Factor!.Value, 9))))
+            .Where(a => a.Row is not null)
+            .Select(a => $"{By(a.Vehicle, a.Row!)} where it is alone on the bridge, which has to be enforced: {TenthsOfTons(SafeLoad.EquivalentLoad(a.Row!))} US tons gross by RF × weight.");
+    }
+
+    // A sign that lets more pass than such a load may weigh does not hold it off.
+    private static string Passing(Posting posting, OtherLoad load) => SafeLoad.EquivalentLoad(load.Deciding!) is not { } passes || passes <= 0 ? ""
+        : $": scaled as a whole, {TenthsOfTons(passes)} US tons of it pass{(posting.Common.SetBy?.Tons * SafeLoad.UsTon > passes ? ", less than the one limit of legal types, so that a sign by that does not hold it off" : "")}";
+
     private static IEnumerable<string> OfOthers(Posting posting, DisplayUnits units)
     {
         OtherLoad[] heavy = [.. posting.Others.Where(o => o.Verdict == OtherVerdict.TooHeavy)];
         if (heavy.Length > 0)
         {
-            yield return $"Too heavy as entered, though no posting rule covers {(heavy.Length == 1 ? "it" : "them")}: {string.Join(", ", heavy.Select(o => By(o.Vehicle, o.Deciding!)))}. Keep {(heavy.Length == 1 ? "it" : "them")} off until an engineer has reviewed the bridge.";
+            yield return $"Too heavy as entered, though no posting rule covers {(heavy.Length == 1 ? "it" : "them")}: {string.Join(", ", heavy.Select(o => By(o.Vehicle, o.Deciding!) + Passing(posting, o)))}. Keep {(heavy.Length == 1 ? "it" : "them")} off until an engineer has reviewed the bridge.";
         }
 
         foreach (IGrouping<string, OtherLoad> loads in posting.Others.Where(o => o.Verdict == OtherVerdict.NotGiven).GroupBy(o => InShort(o.Deciding?.Reason, units)))

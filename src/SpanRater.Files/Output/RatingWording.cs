@@ -175,6 +175,7 @@ public static class RatingWording
         Stamp.StrengthByYear s => string.Create(
             CultureInfo.InvariantCulture,
             $"assumed: material \"{s.Material}\" has the strength by year, Fy {Stress(s.Row.Yield, units)}{(s.Row.Ultimate is { } fu ? $", Fu {Stress(fu, units)}" : "")} ({MaterialWords.Of(s.Kind)}{(s.Built is { } built ? $" of {built}" : "")}, row \"{s.Row.Period}\"; {s.Row.Clause.CitationWithMark}); a test may say otherwise"),
+        Stamp.OwnTimberValues s => $"assumed: timber \"{s.Material}\" has values of its own, taken to hold for {(s.IsWet ? "wet" : "dry")} service and its size as they are: no factor for either is put on them",
         Stamp.ConditionNotGiven s => string.Create(CultureInfo.InvariantCulture, $"assumed: the condition is not given, so that the condition factor is that of a poor one, {s.Factor:0.00}: write condition under [rating] in bridge.toml"),
         Stamp.HeadsNotMeasured s => $"heads of eyebars are not measured, and the bodies alone are rated: {s.Members}",
         Stamp.TooSlender s => string.Create(CultureInfo.InvariantCulture, $"warning: more slender in {(s.Worst.Duty is MemberDuty.MainCompression or MemberDuty.SecondaryCompression ? "compression" : "tension")} than the standard allows: {s.Members}; up to {s.Worst.Slenderness:0.#}, and the limit is {s.Worst.Limit:0} ({ResistanceClauses.SlendernessLimits.CitationWithMark}); no strength is taken off for it"),

@@ -68,7 +68,7 @@ public static class Words
         RatingStatus.DeadExceeds => "dead load exceeds capacity",
         RatingStatus.NotLoaded => "not applicable: no live force",
         RatingStatus.NotRated => "not rated",
-        RatingStatus.Slack => "goes slack",
+        RatingStatus.Slack => "only pulls",
         _ => "withheld",
     };
 

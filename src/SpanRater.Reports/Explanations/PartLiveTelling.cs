@@ -170,7 +170,7 @@ internal static class PartLiveTelling
     {
         PlankWheel wheel = part.Wheel;
         string load = Force(wheel.Load, units), span = Told.Length(wheel.Span, units), contact = Told.Length(wheel.ContactWidth, units);
-        yield return new ResultBlock.Paragraph($"The heaviest wheel of {part.Vehicle.Name}, P = {load}, is b = {contact} wide across traffic on a deck that spans S = {span}, and {Told.Length(wheel.Spread, units)} of deck carries it.");
+        yield return new ResultBlock.Paragraph($"The heaviest wheel of {part.Vehicle.Name}, P = {load}, is b = {contact} wide across traffic on a deck that spans S = {span}, and {Told.Length(wheel.Spread, units)} of deck carries it. The width is that of the formula below for every wheel, whatever the vehicle's own: where its wheel is narrower, the moment is larger, up to b = 0.");
         double onOne = part.Along / (row.ActsAs == PartEffect.Moment ? wheel.Moment : wheel.Shear);
         (string plank, string plankNumber) = Math.Abs(onOne - 1) < 1e-9 ? ("", "") : ("·w/spread", $"·{Told.Number(onOne)}");
         if (row.ActsAs == PartEffect.Moment)

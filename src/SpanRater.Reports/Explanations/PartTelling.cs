@@ -42,7 +42,7 @@ internal static class PartTelling
             }
 
             string below = $"{Number(liveFactor)}·{Figure(Math.Abs(live), row, units)}·(1 + {Told.Number(impact, 3)})";
-            string sum = $"RF = ({top}) / ({below}) = {Figure(capacity - taken, row, units)} / {Figure(liveFactor * Math.Abs(live) * (1 + impact), row, units)} = {Told.Number(factor, 3)}";
+            string sum = $"RF = ({top}) / ({below}) = {Figure(capacity - taken, row, units)} / {Figure(liveFactor * Math.Abs(live) * (1 + impact), row, units)} = {ResultTable.Cut(factor, 3)}";
             yield return SheetUnits.Step(sum);
         }
     }

@@ -108,8 +108,8 @@ internal static class RatingTelling
 
         string below = $"{Number(liveFactor)}·{Figure(Math.Abs(live), units)}·(1 + {Told.Number(impact, 3)})";
         yield return new ResultBlock.Equation(
-            $"RF = ({top}) / ({below}) = {Figure(room, units)} / {Figure(weight, units)} = {Told.Number(factor, 3)}",
-            $"RF = \\frac{{{Tex(top)}}}{{{Tex(below)}}} = \\frac{{{Figure(room, units)}}}{{{Figure(weight, units)}}} = {Told.Number(factor, 3)}");
+            $"RF = ({top}) / ({below}) = {Figure(room, units)} / {Figure(weight, units)} = {ResultTable.Cut(factor, 3)}",
+            $"RF = \\frac{{{Tex(top)}}}{{{Tex(below)}}} = \\frac{{{Figure(room, units)}}}{{{Figure(weight, units)}}} = {ResultTable.Cut(factor, 3)}");
     }
 
     // Effects do not add up: the sum is shown at the factor, where the total is the capacity.
@@ -131,8 +131,8 @@ internal static class RatingTelling
             ]));
         string sum = $"{Told.Number(scale, 4)} / ({Number(liveFactor)}·{Told.Number(share, 4)}·(1 + {Told.Number(impact, 3)}))";
         yield return new ResultBlock.Equation(
-            $"{Told.Number(scale, 4)} of the vehicle = RF·γLL·share·(1 + IM), so RF = {sum} = {Told.Number(factor, 3)}",
-            $"RF = \\frac{{{Told.Number(scale, 4)}}}{{{Tex($"{Number(liveFactor)}·{Told.Number(share, 4)}·(1 + {Told.Number(impact, 3)})")}}} = {Told.Number(factor, 3)}");
+            $"{Told.Number(scale, 4)} of the vehicle = RF·γLL·share·(1 + IM), so RF = {sum} = {ResultTable.Cut(factor, 3)}",
+            $"RF = \\frac{{{Told.Number(scale, 4)}}}{{{Tex($"{Number(liveFactor)}·{Told.Number(share, 4)}·(1 + {Told.Number(impact, 3)})")}}} = {ResultTable.Cut(factor, 3)}");
         if (sign * (reached.FactoredDead + live) < 0 || row.CappedBy is not null)
         {
             yield return new ResultBlock.Paragraph($"Before that {row.CappedBy} goes slack with nothing to take over: no factor is above {Told.Number(row.Factor!.Value, 3)}.", Strong: true);

@@ -41,6 +41,11 @@ internal static class PartStamps
             }
         }
 
+        foreach (Stamp timber in ResistanceStamps.OfTimbers(all.Select(r => r.Material)))
+        {
+            yield return timber;
+        }
+
         if (all.FirstOrDefault(r => r.PartFactors is { IsConditionAssumed: true })?.PartFactors is { } factors)
         {
             yield return new Stamp.ConditionNotGiven(factors.Condition.Value);

@@ -55,10 +55,10 @@ public static class LimitsPage
             return $"No largest {(load.Load.Name == LargestLoads.AxleName ? "single axle" : "crowd")} is given: {(load.Reason is { } reason ? RatingWording.Of(reason, units) : "nothing is rated")}.";
         }
 
-        return $"Largest {what} at {load.Level} level: {(load.IsAtMost ? "at most " : "")}{ResultTable.Cut(units.From(quantity, limit), 1)} {units.Symbol(quantity)}, by {By(load.Lowest!)}.";
+        return $"Largest {what} at {load.Level} level: {(load.IsAtMost ? "at most " : "")}{ResultTable.Cut(units.From(quantity, limit), 1)} {units.Symbol(quantity)}, {By(load.Lowest!)}.";
     }
 
-    private static string By(RatingRow row) => $"{RatingWording.NameAt(row)} in {RatingWording.ActsIn(row)}{(row.Truss is null ? "" : $" ({row.Truss} truss)")}";
+    private static string By(RatingRow row) => row is MemberRow { CappedBy: { } rod } ? $"beyond which {rod} goes slack with nothing to take over" : $"by {RatingWording.NameAt(row)} in {RatingWording.ActsIn(row)}{(row.Truss is null ? "" : $" ({row.Truss} truss)")}";
 
     private static ResultTable Table(LargestLoads limits) => new(
         [new("load"), new("level"), new("passes"), new("weight that passes", Quantity.Force), new(PartWords.Headings(limits.Rating).Name), new(PartWords.Headings(limits.Rating).In)],
@@ -69,8 +69,8 @@ public static class LimitsPage
                 l.Level,
                 l.Scale is { } scale ? $"{(l.IsAtMost ? "at most " : "")}{ResultTable.Cut(scale, 2)} of it" : "not rated",
                 Weight(l),
-                l.Lowest is null ? "" : RatingWording.Member(l.Lowest),
-                l.Lowest is null ? "" : RatingWording.ActsIn(l.Lowest),
+                l.Lowest is null ? "" : (l.Lowest as MemberRow)?.CappedBy ?? RatingWording.Member(l.Lowest),
+                l.Lowest is null ? "" : l.Lowest is MemberRow { CappedBy: not null } ? "goes slack" : RatingWording.ActsIn(l.Lowest),
             ]),
         ]);
 

@@ -89,7 +89,7 @@ public static class MeasurePage
         : "Truss members only: readings on the floor and on connections are not looked at here. rate gives their factors, and explain --part opens them.";
 
     private static IEnumerable<string> LowerParts(BridgeRating rating) => rating.PartRows
-        .Where(r => rating.MayGovern(r) && r.Factor < (rating.GoverningMember?.Factor ?? double.PositiveInfinity))
+        .Where(r => rating.MayGovern(r) && r.Factor < rating.GoverningMember?.Factor)
         .DistinctBy(r => (r.Part, r.Name)).Select(r => $"{Lowest(r)}; explain --part \"{r.Name}\" --vehicle \"{r.Vehicle.Name}\" opens it");
 
     private static string First(DoubtfulReading[] readings, MemberRow[] unmeasured, bool withheld, bool isWhole, DisplayUnits units)

@@ -45,7 +45,7 @@ public static class PostingPage
         if (posting.Legal.Count > 0)
         {
             blocks.Add(new ResultBlock.Heading("Limits by silhouette"));
-            blocks.Add(new ResultBlock.Grid(Limits(posting)));
+            blocks.Add(new ResultBlock.Grid(Limits(posting, notAsked)));
             blocks.Add(new ResultBlock.Heading("Each legal type"));
             blocks.Add(new ResultBlock.Grid(Legal(posting)));
             blocks.AddRange(PostedByWeight(posting).Select(w => new ResultBlock.Paragraph($"{w}.")));
@@ -55,6 +55,7 @@ public static class PostingPage
         {
             blocks.Add(new ResultBlock.Heading("Emergency vehicles, apart from the legal types"));
             blocks.Add(new ResultBlock.Grid(Emergency(posting)));
+            blocks.AddRange(PostingWording.AloneOnTheBridge(posting).Select(a => new ResultBlock.Paragraph(a)));
         }
 
         if (posting.Others.Count > 0)
@@ -132,12 +133,12 @@ public static class PostingPage
 
     private static IEnumerable<RatingRow> NotRated(Posting posting) => posting.Rows.Where(r => r.Status is RatingStatus.NotRated or RatingStatus.Withheld);
 
-    private static ResultTable Limits(Posting posting)
+    private static ResultTable Limits(Posting posting, IReadOnlyList<string> notAsked)
     {
         var limits = posting.Limits.Select(l => (Name: PostingWording.Of(l.Key), Limit: l.Value))
             .Concat(posting.OwnTypes.Select(t => (Name: t.Vehicle.Name, Limit: new PostingLimit([t]))));
         return new ResultTable(
-            [new("silhouette or type"), new("posted [US ton]"), new("set by"), new("types")],
+            [new("silhouette or type"), new("posted [US ton]"), new("set by"), new("types"), .. notAsked.Any(n => Posting.SilhouetteOf(n) is not null) ? [new ResultColumn("not asked for: a sign would let them on")] : Array.Empty<ResultColumn>()],
             [
                 .. limits.Select(l => (IReadOnlyList<object?>)
                 [
@@ -145,6 +146,7 @@ public static class PostingPage
                     PostingWording.InTable(l.Limit.Verdict, l.Limit.SetBy?.Tons, l.Limit.IsAtMost),
                     l.Limit.SetBy?.Vehicle.Name ?? "",
                     string.Join(", ", l.Limit.Types.Select(t => t.Vehicle.Name)),
+                    .. notAsked.Any(n => Posting.SilhouetteOf(n) is not null) ? [string.Join(", ", notAsked.Where(n => Posting.SilhouetteOf(n) is { } s && PostingWording.Of(s) == l.Name))] : Array.Empty<object?>(),
                 ]),
             ]);
     }

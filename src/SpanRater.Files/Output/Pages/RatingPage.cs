@@ -39,7 +39,7 @@ public static class RatingPage
 
         blocks.Add(new ResultBlock.Heading("Lowest factor of each vehicle"));
         blocks.Add(new ResultBlock.Grid(RatingTables.ByVehicle(rating)));
-        blocks.Add(new ResultBlock.Paragraph("RF × weight is the rating in tons, cut to a tenth and never rounded up: it compares, and is no posting."));
+        blocks.Add(new ResultBlock.Paragraph("Factors are cut and never rounded up. RF × weight is the rating in tons, by the factor uncut, cut to a tenth: it compares, and is no posting."));
         RatingRow[] lowest = RatingTables.LowestOfEach(rating);
         if (everyRow)
         {
