@@ -99,6 +99,12 @@ internal static class BridgeInput
             : $"--part \"{name}\": the bridge has no such part.{Likely(typed, names)} Its parts are: {string.Join(", ", names)}.");
     }
 
+    /// <summary>Position of a truss member; a part of that name is refused with the mend.</summary>
+    public static int FindMemberNotPart(Bridge bridge, string name, string mend) =>
+        bridge.Truss.FindMember(name) is null && PartNames(bridge).Contains(name)
+            ? throw new RefusedException($"\"{name}\" is no truss member, but a part: {mend}.")
+            : FindMember(bridge.Truss, name);
+
     // By what was typed of the name, blanks aside; a number that is wrong has no nearest name.
     private static string Likely(string typed, IReadOnlyList<string> names)
     {

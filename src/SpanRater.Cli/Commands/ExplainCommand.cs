@@ -70,9 +70,7 @@ internal static class ExplainCommand
             return (null, BridgeInput.FindPart(bridge, part));
         }
 
-        return bridge.Truss.FindMember(member!) is null && BridgeInput.PartNames(bridge).Contains(member!)
-            ? throw new RefusedException($"\"{member}\" is no truss member, but a part: write --part \"{member}\".")
-            : (BridgeInput.FindMember(bridge.Truss, member!), null);
+        return (BridgeInput.FindMemberNotPart(bridge, member!, $"write --part \"{member}\""), null);
     }
 
     // An emergency vehicle may have any of the legal vehicles asked for in the next lane.

@@ -16,9 +16,7 @@ internal static class MeasureCommand
         {
             Bridge bridge = reading.Bridge!;
             RatingMethod method = RateCommand.MethodOf(reading);
-            int? only = parsed.GetValue(member) is { } name ? BridgeInput.PartNames(bridge).Contains(name) && bridge.Truss.FindMember(name) is null
-                ? throw new RefusedException($"\"{name}\" is a part, and measure looks at truss members only: explain --part \"{name}\" opens it.")
-                : BridgeInput.FindMember(bridge.Truss, name) : null;
+            int? only = parsed.GetValue(member) is { } name ? BridgeInput.FindMemberNotPart(bridge, name, $"measure looks at truss members only, and explain --part \"{name}\" opens it") : null;
             IReadOnlyList<LiveLoad> vehicles = parsed.GetValue(vehicle) is { } one ? [BridgeInput.Find(reading.Catalogue, one, "--vehicle")] : reading.VehiclesAsked;
             return BridgeRater.Rate(bridge, method, vehicles).TryGet(out BridgeRating? rating, out Refusal? refusal)
                 ? answer.Deliver(InputWarnings.On(MeasurePage.Of(MeasureFirst.Of(rating), only, units), reading.Findings), units)

@@ -97,6 +97,11 @@ public static class PostingWording
             yield return Closure(posting);
         }
 
+        foreach (string warning in OfOthers(posting, units))
+        {
+            yield return warning;
+        }
+
         if (posting.Legal.Count == 0)
         {
             yield return "No legal type is among the vehicles asked for: there are no posting loads of trucks, and whether the bridge is under 3 US tons is not known.";
@@ -105,11 +110,6 @@ public static class PostingWording
         foreach (IGrouping<string, PostingRow> rows in posting.NotGiven.GroupBy(r => InShort(r.Reason, units)))
         {
             yield return $"No posting load is given for {string.Join(", ", rows.Select(r => r.Vehicle.Name))}: {rows.Key}. {KeepOff(rows.Count(), "type")}";
-        }
-
-        foreach (string warning in OfOthers(posting, units))
-        {
-            yield return warning;
         }
 
         if (posting.Legal.Any(r => r.LacksLaneType))
@@ -188,14 +188,14 @@ public static class PostingWording
 
     // A sign that lets more pass than such a load may weigh does not hold it off.
     private static string Passing(Posting posting, OtherLoad load) => SafeLoad.EquivalentLoad(load.Deciding!) is not { } passes || passes <= 0 ? ""
-        : $": scaled as a whole, {TenthsOfTons(passes)} US tons of it pass{(posting.Common.SetBy?.Tons * SafeLoad.UsTon > passes ? ", less than the one limit of legal types, so that a sign by that does not hold it off" : "")}";
+        : $", scaled as a whole {TenthsOfTons(passes)} US tons of it pass{(posting.Common.SetBy?.Tons * SafeLoad.UsTon > passes ? ", less than the one limit of legal types, so that a sign by that does not hold it off" : "")}";
 
     private static IEnumerable<string> OfOthers(Posting posting, DisplayUnits units)
     {
         OtherLoad[] heavy = [.. posting.Others.Where(o => o.Verdict == OtherVerdict.TooHeavy)];
         if (heavy.Length > 0)
         {
-            yield return $"Too heavy as entered, though no posting rule covers {(heavy.Length == 1 ? "it" : "them")}: {string.Join(", ", heavy.Select(o => By(o.Vehicle, o.Deciding!) + Passing(posting, o)))}. Keep {(heavy.Length == 1 ? "it" : "them")} off until an engineer has reviewed the bridge.";
+            yield return $"Too heavy as entered, though no posting rule covers {(heavy.Length == 1 ? "it" : "them")}: {string.Join("; ", heavy.Select(o => By(o.Vehicle, o.Deciding!) + Passing(posting, o)))}. Keep {(heavy.Length == 1 ? "it" : "them")} off until an engineer has reviewed the bridge.";
         }
 
         foreach (IGrouping<string, OtherLoad> loads in posting.Others.Where(o => o.Verdict == OtherVerdict.NotGiven).GroupBy(o => InShort(o.Deciding?.Reason, units)))
