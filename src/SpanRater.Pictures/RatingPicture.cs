@@ -33,7 +33,7 @@ public static class RatingPicture
         sheet.Place(bars, bottom: bottom);
         Capped(sheet, rating.Bridge.Truss, verdicts);
         Incomplete(sheet, rating, verdicts);
-        sheet.Paragraph("scope", ScopeWording.Of(rating.Bridge), 15, Ink.Black);
+        sheet.Paragraph("scope", ScopeWording.Of(rating), 15, Ink.Black);
         sheet.Paragraph("caution", Words.Caution, 15, Ink.Black);
         return sheet.ToPicture();
     }

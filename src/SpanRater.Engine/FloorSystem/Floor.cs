@@ -80,6 +80,10 @@ public sealed record StringerPart(string Name, int Index, double Spacing, double
     /// <summary>How many there are across the deck; null where it is not given.</summary>
     public int? Count { get; init; }
 
+    /// <summary>How many lie across a roadway: as given, else as many as its width holds at their spacing.</summary>
+    /// <param name="roadway">Between the kerbs [m].</param>
+    public double CountAcross(double roadway) => Count ?? Math.Floor(roadway / Math.Max(Spacing, 0.1)) + 1;
+
     /// <summary>Weight per length of one [N/m].</summary>
     public double OwnWeight { get; init; }
 

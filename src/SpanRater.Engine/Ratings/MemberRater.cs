@@ -111,23 +111,25 @@ internal sealed class MemberRater
             onTrusses.Add((truss, truss == 1 ? shares.Right : shares.Left, new RodRater(bridge, method, rods, vehicle, plan, impact)));
         }
 
-        var caps = new Dictionary<(RodRater Rater, RatingLevel Level), NotRatedReason.Uncarried?>();
+        var caps = new Dictionary<(RodRater Rater, RatingLevel Level), GoesSlack?>();
         foreach ((_, LateralShare share, RodRater rater) in onTrusses)
         {
             foreach (RatingLevel level in method.LevelsOf(load.Class, bridge.Rating))
             {
-                caps[(rater, level)] = level.LiveFactor is { } factor ? rater.Uncarried(level, factor, share.Value) : null;
+                caps[(rater, level)] = level.LiveFactor is { } factor ? rater.FirstSlack(level, factor, share) : null;
             }
         }
 
-        NotRatedReason.Uncarried? withheld = caps.Values.Where(c => c?.Factor < 1).MinBy(c => c!.Factor);
+        NotRatedReason.Uncarried? withheld = caps.Values.Where(c => c?.Factor < 1).MinBy(c => c!.Factor) is { } least
+            ? new NotRatedReason.Uncarried(least.Member, least.Factor, least.Level.Name)
+            : null;
         foreach ((int? truss, LateralShare share, RodRater rater) in onTrusses)
         {
             // Where a rod would be compressed there are no peaks, and the row is withheld; any other refusal leaves it unrated.
             bool rolled = rater.PeaksAt(share.Value).TryGet(out IReadOnlyList<PeakPair>? peaks, out Refusal? refusal);
             NotRatedReason? reason = rolled || refusal is Refusal.UncarriedCompression ? null : new NotRatedReason.NoPeaks(refusal!);
             RateTruss(load, truss, reason, row => rater.Rate(
-                row with { Share = share, Peak = peaks?[row.MemberIndex].Of(row.Sense) }, caps[(rater, row.Level)], withheld));
+                row with { Share = share, Peak = peaks?[row.MemberIndex].Of(row.Sense), FirstSlack = caps[(rater, row.Level)] }, caps[(rater, row.Level)], withheld));
         }
     }
 

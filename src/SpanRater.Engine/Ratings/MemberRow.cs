@@ -45,6 +45,12 @@ public sealed record MemberRow : RatingRow
     /// <summary>Name of the member that goes slack first, at the factor; null where the capacity is reached before that.</summary>
     public string? CappedBy { get; init; }
 
+    /// <summary>
+    /// Where the first member that only pulls goes slack, with nothing to take over from it, under this vehicle at this level on
+    /// this truss; null where none ever does, and in a truss without such members.
+    /// </summary>
+    public GoesSlack? FirstSlack { get; init; }
+
     /// <summary>The train that was brought onto a truss with rods: the vehicle, or the one that a loading makes up; null of anything else.</summary>
     public Vehicle? Train => Vehicle as Vehicle ?? ((Vehicle as Loading)?.Trains is [var only] ? only : null);
 

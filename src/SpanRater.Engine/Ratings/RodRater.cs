@@ -37,29 +37,29 @@ internal sealed class RodRater
     public Outcome<IReadOnlyList<PeakPair>> PeaksAt(double share) => crossing.Roll(vehicle, unfactored, share);
 
     /// <summary>The member that goes slack first with nothing to take over from it, and the factor at which it does; null where none ever does.</summary>
-    public NotRatedReason.Uncarried? Uncarried(RatingLevel level, double liveFactor, double share)
+    public GoesSlack? FirstSlack(RatingLevel level, double liveFactor, LateralShare share)
     {
-        NotRatedReason.Uncarried? first = null;
+        (int Rod, FactoredDead Dead, KinkedScale Reached, double Factor)? first = null;
         foreach (int rod in crossing.Unpaired)
         {
             foreach (FactoredDead dead in deadLoads)
             {
                 double limit = PairedRods.ZeroForce * (vehicle.Train.Weight + Math.Abs(dead.Rays.DeadAlone(rod)));
-                if (Least(rod, Sense.Compression, limit, dead)?.Scale / (liveFactor * share) is { } factor && !(factor >= first?.Factor))
+                if (Least(rod, Sense.Compression, limit, dead) is { } reached && reached.Scale / (liveFactor * share.Value) is var factor && !(factor >= first?.Factor))
                 {
-                    first = new NotRatedReason.Uncarried(bridge.Truss.Members[rod].Name, factor, level.Name);
+                    first = (rod, dead, reached, factor);
                 }
             }
         }
 
-        return first;
+        return first is { } found ? Slack(found.Rod, found.Dead, found.Reached, found.Factor, level, share) : null;
     }
 
     /// <summary>The row with its factor, as far as the rods allow one.</summary>
     /// <param name="row">A row with its capacity, share and peak.</param>
     /// <param name="cap">The first member that goes slack with nothing to take over; null where none does.</param>
     /// <param name="withheld">What withholds every rating of the vehicle; null where nothing does.</param>
-    public MemberRow Rate(MemberRow row, NotRatedReason.Uncarried? cap, NotRatedReason.Uncarried? withheld)
+    public MemberRow Rate(MemberRow row, GoesSlack? cap, NotRatedReason.Uncarried? withheld)
     {
         double sign = row.Sense == Sense.Tension ? 1 : -1;
         FactoredDead heaviest = deadLoads.MaxBy(d => sign * d.Rays.DeadAlone(row.MemberIndex))!;
@@ -101,17 +101,33 @@ internal sealed class RodRater
         return reached.CappedBy is not null && row.Live is null ? row with { Status = RatingStatus.NotLoaded } : reached;
     }
 
-    private MemberRow WithCap(MemberRow row, NotRatedReason.Uncarried cap) =>
+    private GoesSlack Slack(int rod, FactoredDead dead, KinkedScale reached, double factor, RatingLevel level, LateralShare share)
+    {
+        ActingSet? set = crossing.SetsAt(reached.Ray, reached.Weight).Value?[0];
+        return new GoesSlack(bridge.Truss.Members[rod].Name, factor)
+        {
+            Level = level,
+            Share = share,
+            Impact = reached.Addition - 1,
+            ComponentsFactor = dead.OnComponents,
+            WearingFactor = dead.OnWearing,
+            DeadComponents = (set?.Components ?? crossing.Components!).MemberForces[rod],
+            DeadWearing = (set is null ? crossing.WearingSurface : set.WearingSurface)?.MemberForces[rod] ?? 0,
+            Position = set is null ? null : crossing.Describe(rod, reached.Ray, reached.Weight, 0, set),
+        };
+    }
+
+    private MemberRow WithCap(MemberRow row, GoesSlack cap) =>
         row with { Status = RatingStatus.Rated, Factor = cap.Factor, CappedBy = cap.Member, FactorAt = other => FactorWith(row, other, cap) };
 
-    private double? FactorWith(MemberRow row, double capacity, NotRatedReason.Uncarried? cap)
+    private double? FactorWith(MemberRow row, double capacity, GoesSlack? cap)
     {
         double? own = capacity <= row.FactoredDead ? 0 : Least(row, capacity) is { } found ? FactorOf(row, found.Scale) : null;
         return own is { } factor && !(factor > cap?.Factor) ? factor : cap?.Factor;
     }
 
     // Whether any part of the factored vehicle loads a member that the vehicle as it is does not: a counter may wake under factors alone.
-    private bool IsLoaded(MemberRow row, NotRatedReason.Uncarried? cap) =>
+    private bool IsLoaded(MemberRow row, GoesSlack? cap) =>
         Least(row, PairedRods.ZeroForce * (vehicle.Train.Weight + Math.Abs(row.FactoredDead))) is { } found
         && !(FactorOf(row, found.Scale) > cap?.Factor);
 
@@ -131,7 +147,7 @@ internal sealed class RodRater
 
     private static double FactorOf(MemberRow row, KinkedScale reached) => reached.Scale / (row.Level.LiveFactor!.Value * row.Share!.Value);
 
-    private MemberRow Reached(MemberRow row, FactoredDead dead, KinkedScale reached, NotRatedReason.Uncarried? cap)
+    private MemberRow Reached(MemberRow row, FactoredDead dead, KinkedScale reached, GoesSlack? cap)
     {
         double factor = FactorOf(row, reached);
         bool capped = factor > cap?.Factor;

@@ -37,6 +37,8 @@ public static class MissingDatumWording
         MissingDatum.ModulusOfTrussed m => $"No modulus for \"{m.Material}\", and what beam and rod share goes by it. Write modulus = \"…\" in materials.toml",
         MissingDatum.TrussedOfParts m => $"Section \"{m.Section}\" is of several parts, and the program has no rule for such a floorbeam while its rod presses it",
         MissingDatum.HeldBelow m => $"Over its posts the trussed floorbeam may bend up, section \"{m.Section}\" is not one I-shape, and the program has no rule for its sideways buckling. Write unbraced below = 0 in floor.csv where its lower side is held all along",
+        MissingDatum.BeamWeight { Part: { } beams } => $"What \"{beams}\" weigh is not known, and that comes onto it. Name their section and material in floor.csv",
+        MissingDatum.BeamWeight m => $"What {PartWords.Of(m.Kind)}s weigh is not known, and that comes onto it. Write a row for them in floor.csv with section and material, or without = [\"{PartWords.Of(m.Kind)}\"] under [floor] in bridge.toml where there are none",
         MissingDatum.PostsOfBeam => "Posts of a trussed floorbeam, their seats under the beam and on the rod, and the ends of its rod have no rule in the program. Have them checked apart",
         MissingDatum.TrussedHeld => "What holds the trussed floorbeam sideways is not given, and its rod presses it. Write unbraced in floor.csv, 0 where the deck holds it all along",
         MissingDatum.DeckRule => "The program has no rule for a deck of concrete or steel: it counts for what stringers take, and is not rated itself",

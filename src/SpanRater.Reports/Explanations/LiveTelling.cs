@@ -26,7 +26,7 @@ internal static class LiveTelling
     public static string Impact(MemberRow row, BridgeRating rating, DisplayUnits units) =>
         row.Effect is { Parts.Count: > 1 } effect && effect.Parts.Select(p => p.Impact.Value).Distinct().Count() > 1
             ? "on all parts together, since they do not take the same; see below"
-            : Reason(row.Effect?.Parts[0].Impact.Reason ?? OfRods(row, rating), row, rating, row.LoadedLength, units);
+            : ImpactTelling.Of(row.Effect?.Parts[0].Impact.Reason ?? OfRods(row, rating), row, rating, row.LoadedLength, units);
 
     private static ResultBlock.Paragraph WithRods(MemberRow row, Peak peak, double live, DisplayUnits units) => new(
         $"LL = {Words.ForceInWords(live, units)}: what dead load and vehicle bring together, less what the dead load brings alone. The truss carries {Told.Number(row.Share!.Value, 4)} of every axle, and the table has these loads. The front axle stands at {Told.Length(peak.Station, units)}, driving to the {Words.Of(peak.Direction)}:");
@@ -66,7 +66,7 @@ internal static class LiveTelling
                 [new("part"), new("whole", Quantity.Force, 3), new("share", Quantity.Number, 4), new("on this truss", Quantity.Force, 3), new("IM", Quantity.Number, 3), new("with impact", Quantity.Force, 3), new("impact from")],
                 [
                     .. effect.Parts.Select(p => (IReadOnlyList<object?>)
-                        [LiveLoadWording.Name(p.Part, units), p.Part.Force, p.Share, p.Force, p.Impact.Value, p.WithImpact, Reason(p.Impact.Reason, row, rating, p.Part.LoadedLength, units)]),
+                        [LiveLoadWording.Name(p.Part, units), p.Part.Force, p.Share, p.Force, p.Impact.Value, p.WithImpact, ImpactTelling.Of(p.Impact.Reason, row, rating, p.Part.LoadedLength, units)]),
                     ["sum", null, null, effect.Force, effect.Impact, effect.WithImpact, ""],
                 ]));
         }
@@ -148,7 +148,8 @@ internal static class LiveTelling
             ["sum", null, peak.Axles.Sum(a => a.Load), null, peak.Force],
         ]));
 
-    private static IEnumerable<ResultBlock> Lateral(LateralShare share, Deck deck, string what, DisplayUnits units)
+    /// <summary>How the share of one truss follows by the lever rule, or that it is given.</summary>
+    public static IEnumerable<ResultBlock> Lateral(LateralShare share, Deck deck, string what, DisplayUnits units)
     {
         if (share.Lanes == 0 || deck.TrussSpacing is not { } spacing)
         {
@@ -189,30 +190,6 @@ internal static class LiveTelling
         : !rating.Method.RuleOf(row.Vehicle.Class).HasImpact ? ImpactReason.NoneOnClass
         : rating.Bridge.Rating.CrawlSpeed is not null ? ImpactReason.AtCrawl
         : ImpactReason.OfMethod;
-
-    private static string Reason(ImpactReason reason, MemberRow row, BridgeRating rating, double? loadedLength, DisplayUnits units)
-    {
-        switch (reason)
-        {
-            case ImpactReason.Given:
-                return "given in bridge.toml, in place of the method's own";
-            case ImpactReason.NoneOnClass:
-                return $"none on class {VehicleClassNames.Name(row.Vehicle.Class)}";
-            case ImpactReason.NoneOnTimber:
-                return "none on timber";
-            case ImpactReason.NoneOnLane:
-                return "none on this lane load";
-            case ImpactReason.AtCrawl:
-                return "none, vehicles being taken to cross at crawl speed (crawl_speed in bridge.toml)";
-            case ImpactReason.BySurface:
-                return $"by the riding surface, {Words.Of(rating.Bridge.Rating.Surface!.Value)} (surface in bridge.toml)";
-            default:
-                bool byLength = rating.Method.Impact(10) != rating.Method.Impact(100);
-                return byLength && loadedLength is { } length
-                    ? $"50/(L + 125), at most 0.30, with L = {ResultTable.Figure(length / 0.3048, 2)} ft{(units.Name == "us" ? "" : $" ({Told.Length(length, units)})")}, the stretch of the line in this sense that holds the load"
-                    : "the method's own";
-        }
-    }
 
     private static string LineLoad(double load, DisplayUnits units) => $"{ResultTable.Figure(units.From(Quantity.LineLoad, load), 4)} {units.Symbol(Quantity.LineLoad)}";
 

@@ -33,6 +33,11 @@ public static class PartExplanation
                 "RF = \\frac{C - \\gamma_{DC}\\,DC - \\gamma_{DW}\\,DW}{\\gamma_{LL}\\,LL\\,(1 + IM)}"),
             new ResultBlock.Paragraph($"C is the capacity, DC and DW the effects of components and wearing surface, LL that of the live load, IM the dynamic allowance, each γ its load factor.{(rows.Any(r => r.Beside is not null) ? " With a legal vehicle in the next lane γN·N·(1 + IM), which stays as it is while the vehicle is scaled, is taken off above the line as well." : "")}"),
         };
+        if (bridge.Floor?.Parts.FirstOrDefault(p => p.Name == part) is { } onFloor)
+        {
+            blocks.AddRange(SectionSheet.Of(onFloor, units));
+        }
+
         foreach (PartRow row in rows)
         {
             blocks.AddRange(PartTelling.Of(row, rating, units));
@@ -41,7 +46,7 @@ public static class PartExplanation
         blocks.Add(new ResultBlock.Heading("Where the factors are from"));
         blocks.Add(new ResultBlock.Paragraph($"{rating.Method.Source}."));
         blocks.Add(new ResultBlock.Items("Assumed, or done in place of what was asked:", [.. rating.Stamps.Select(s => RatingWording.Of(s, units))]));
-        string scope = ScopeWording.Of(bridge);
+        string scope = ScopeWording.Of(rating);
         blocks.Add(new ResultBlock.Paragraph(scope, Strong: true));
         blocks.Add(new ResultBlock.Paragraph(Words.Caution, Strong: true));
         return new ResultPage(
@@ -83,7 +88,7 @@ public static class PartExplanation
         json.WriteString("bridge", rating.Bridge.Name);
         json.WriteString("method", rating.Method.Name);
         json.WriteString("caution", Words.Caution);
-        json.WriteString("scope", ScopeWording.Of(rating.Bridge));
+        json.WriteString("scope", ScopeWording.Of(rating));
         json.WriteString("member", part);
         json.WriteString("vehicle", vehicle.Name);
         json.WriteString("source", rating.Method.Source);
@@ -93,6 +98,19 @@ public static class PartExplanation
             json.WriteStartObject();
             RatingJson.WriteRowFields(json, row, rating.Bridge.Truss);
             json.WriteNumber("factoredDead", (row.FactoredDead / 1000) + 0.0);
+            json.WriteStartArray("deadParts");
+            foreach (FloorDeadItem item in row.Dead?.Items ?? [])
+            {
+                json.WriteStartObject();
+                json.WriteString("what", DeadTelling.Of(item.What));
+                json.WriteNumber("load", item.Load / 1000);
+                json.WriteNumber("from", item.From);
+                json.WriteNumber("to", item.To);
+                json.WriteNumber("effect", item.Effect / 1000);
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
             json.WriteStartArray("liveParts");
             foreach (PartLive live in row.LiveParts)
             {

@@ -24,21 +24,12 @@ internal static class PartLiveTelling
 
         if (row.Live is { } live)
         {
-            string how = row.LiveParts.Count == 0 ? "" : $"{string.Join(" + ", row.LiveParts.Select(p => Product(p, row, units)))} = ";
-            yield return SheetUnits.Step($"LL = {how}{PartTelling.Value(live, row, units)}");
+            string sum = PartTelling.Value(live, row, units), how = string.Join(" + ", row.LiveParts.Select(p => Product(p, row, units)));
+            yield return SheetUnits.Step(how.Length == 0 || how == sum ? $"LL = {sum}" : $"LL = {how} = {sum}");
         }
     }
 
-    /// <summary>Where an allowance is from.</summary>
-    public static string Reason(ImpactReason reason, PartRow row, BridgeRating rating, DisplayUnits units) => reason switch
-    {
-        ImpactReason.Given => "impact in bridge.toml, in place of the method's own",
-        ImpactReason.AtCrawl => "none at crawl speed",
-        ImpactReason.NoneOnClass => $"none on class {VehicleClassNames.Name(row.Vehicle.Class)}",
-        ImpactReason.NoneOnTimber => "none on timber",
-        ImpactReason.NoneOnLane => "none on this lane load",
-        _ => $"the method's own{(row.LoadedLength is { } length && rating.Method.Impact(1) != rating.Method.Impact(100) ? $", with L = {Told.Length(length, units)}" : "")}",
-    };
+    private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 
     private static string Product(PartLive part, PartRow row, DisplayUnits units) => part switch
     {
@@ -59,7 +50,7 @@ internal static class PartLiveTelling
         PartLive.AtEnd end => AtEnd(end, row, rating, units),
         PartLive.OnPlank plank => OnPlank(plank, row, units),
         PartLive.InTruss truss => InTruss(truss, row, units),
-        PartLive.OnStrip strip => [new ResultBlock.Paragraph($"{LiveLoadWording.Name(strip.Part, units)} on its span, times {(strip.Part is LivePart.OfCrowd ? $"the width that it carries, {Told.Length(strip.Across, units)}" : $"its share, {Told.Number(strip.Across)}")}: {PartTelling.Value(strip.Effect, row, units)}.")],
+        PartLive.OnStrip strip => [new ResultBlock.Paragraph($"{Capital(LiveLoadWording.Name(strip.Part, units))} on its span, times {(strip.Part is LivePart.OfCrowd ? $"the width that it carries, {Told.Length(strip.Across, units)}" : $"its share, {Told.Number(strip.Across)}")}: {PartTelling.Value(strip.Effect, row, units)}.")],
         _ => [],
     };
 

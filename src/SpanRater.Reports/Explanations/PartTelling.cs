@@ -23,6 +23,11 @@ internal static class PartTelling
             yield return block;
         }
 
+        foreach (ResultBlock block in row.Dead is { } dead ? DeadTelling.Of(dead, row, rating.Bridge, units) : [])
+        {
+            yield return block;
+        }
+
         foreach (ResultBlock block in PartLiveTelling.Of(row, rating, units))
         {
             yield return block;
@@ -52,16 +57,16 @@ internal static class PartTelling
         yield return row.Capacity is { } capacity
             ? $"C = {Value(capacity, row, units)}: {RatingWording.Mode(row)} governs{(RatingWording.Place(row) is { } place ? $", {place}" : "")}. Its sheet is below"
             : "C does not follow from what is given: what is missing is told above";
-        bool isFloor = Floor.Kinds.Contains(row.Part);
-        yield return $"DC = {Value(row.DeadComponents, row, units)}: {(isFloor ? DeadOf(row, rating.Bridge.Floor!) : "the dead load case DC of the truss")}";
-        yield return $"DW = {Value(row.DeadWearing, row, units)}: {(isFloor ? "the wearing surface on it" : "the dead load case DW of the truss")}";
+        (string dc, string dw) = row.Dead is null ? ("the dead load case DC of the truss", "the dead load case DW of the truss") : ("deck, kerbs and beams, worked below", row.DeadWearing == 0 ? "no wearing surface on it" : "the wearing surface on it, worked below");
+        yield return $"DC = {Value(row.DeadComponents, row, units)}: {dc}";
+        yield return $"DW = {Value(row.DeadWearing, row, units)}: {dw}";
         yield return $"γDC = {Number(row.ComponentsFactor)}, γDW = {Number(row.WearingFactor)}";
         yield return row.Level.LiveFactor is { } live
             ? $"γLL = {Number(live)}: {row.Level.Name} level, class {VehicleClassNames.Name(row.Vehicle.Class)}{(rating.Method.UsesTruckTraffic(row.Vehicle.Class) ? rating.Bridge.Rating.TruckTraffic is { } trucks ? string.Create(CultureInfo.InvariantCulture, $", {trucks:0} trucks a day") : ", truck traffic unknown" : "")}"
             : $"γLL is not given: {RatingWording.Of(rating.Method.WithoutLiveFactor(row.Vehicle.Class), units)}";
         if (row.Impact is { } impact && row.LiveParts.Count > 0)
         {
-            yield return $"IM = {Told.Number(impact, 3)}: {PartLiveTelling.Reason(row.LiveParts[0].Impact.Reason, row, rating, units)}";
+            yield return $"IM = {Told.Number(impact, 3)}: {ImpactTelling.Of(row.LiveParts[0].Impact.Reason, row, rating, row.LoadedLength, units)}";
         }
     }
 
@@ -71,13 +76,6 @@ internal static class PartTelling
         string part = row.ActsAs == PartEffect.Moment ? $"{Told.Number(units.From(Quantity.Length, beside.Part.Share))} {units.Symbol(Quantity.Length)}" : Told.Number(beside.Part.Share);
         return $"{beside.Vehicle.Name} in the next lane, which stays as it is while {row.Vehicle.Name} is scaled, brings the reaction {ResultTable.Figure(units.From(Quantity.Force, beside.Part.Part.Force), 3)} {units.Symbol(Quantity.Force)}, and times {part}: N = {Value(beside.Part.Force, row, units)}, γN = {Number(beside.LiveFactor)}, IM = {Told.Number(beside.Part.Impact.Value, 3)}. The two stand where the factor is lowest.";
     }
-
-    private static string DeadOf(PartRow row, Floor floor) => row.Part switch
-    {
-        PartKind.Deck => "the deck's own weight on one plank",
-        PartKind.Stringer => $"its strip of deck, {(floor.Stringers.FirstOrDefault(s => s.Name == row.Name) is { } s ? $"as wide as the spacing, and its own weight" : "and its own weight")}",
-        _ => "the deck and stringers of half a panel on each side, kerbs and railings, and the floorbeam's own weight",
-    };
 
     internal static string Value(double value, PartRow row, DisplayUnits units) => $"{Figure(value, row, units)} {units.Symbol(PartWords.QuantityOf(row.ActsAs))}";
 

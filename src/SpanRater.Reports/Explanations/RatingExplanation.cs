@@ -34,6 +34,7 @@ public static class RatingExplanation
                 "RF = \\frac{C - \\gamma_{DC}\\,DC - \\gamma_{DW}\\,DW}{\\gamma_{LL}\\,LL\\,(1 + IM)}"),
             new ResultBlock.Paragraph($"C is the capacity, DC and DW the dead forces of components and wearing surface, LL the live force of one truss, IM the dynamic allowance; forces positive in the sense rated, each γ its load factor.{(rows.Any(r => r.Beside is not null) ? " With a legal vehicle in the next lane γN·N·(1 + IM), which stays as it is while the vehicle is scaled, is taken off above the line as well." : "")}"),
         };
+        blocks.AddRange(SlackTelling.Of(rows, rating, units));
         foreach ((string? truss, MemberMake make) in Makes(rows, bridge))
         {
             blocks.AddRange(SectionSheet.Of(make, name, truss, units));
@@ -47,12 +48,12 @@ public static class RatingExplanation
         blocks.Add(new ResultBlock.Heading("Where the factors are from"));
         blocks.Add(new ResultBlock.Paragraph($"{rating.Method.Source}."));
         blocks.Add(new ResultBlock.Items("Assumed, or done in place of what was asked:", [.. rating.Stamps.Select(s => RatingWording.Of(s, units))]));
-        blocks.Add(new ResultBlock.Paragraph(ScopeWording.Of(rating.Bridge), Strong: true));
+        blocks.Add(new ResultBlock.Paragraph(ScopeWording.Of(rating), Strong: true));
         blocks.Add(new ResultBlock.Paragraph(Words.Caution, Strong: true));
         return new ResultPage(
             blocks,
             new ResultTable(Columns, [.. rows.SelectMany(r => Facts(r).Select(f => Row(r, f, units)))]),
-            [ScopeWording.Of(rating.Bridge), Words.Caution],
+            [ScopeWording.Of(rating), Words.Caution],
             json => Write(json, rating, name, vehicle, rows),
             IsAnswer: rows.Any(r => r.Factor is not null));
     }
@@ -86,7 +87,7 @@ public static class RatingExplanation
         json.WriteString("bridge", rating.Bridge.Name);
         json.WriteString("method", rating.Method.Name);
         json.WriteString("caution", Words.Caution);
-        json.WriteString("scope", ScopeWording.Of(rating.Bridge));
+        json.WriteString("scope", ScopeWording.Of(rating));
         json.WriteString("member", name);
         json.WriteString("vehicle", vehicle.Name);
         json.WriteString("source", rating.Method.Source);
@@ -109,11 +110,34 @@ public static class RatingExplanation
             json.WriteString("reason", row.Reason is null ? null : RatingWording.Of(row.Reason, DisplayUnits.Si));
             WritePosition(json, "position", row.Peak, rating.Bridge.Truss);
             WritePosition(json, "positionAtFactor", row.Reached?.Position, rating.Bridge.Truss);
+            WriteSlack(json, row.FirstSlack, rating.Bridge.Truss);
             json.WriteEndObject();
         }
 
         json.WriteEndArray();
         json.WriteNames("assumptions", RatingJson.Assumptions(rating));
+    }
+
+    private static void WriteSlack(Utf8JsonWriter json, GoesSlack? slack, Truss truss)
+    {
+        if (slack is null)
+        {
+            json.WriteNull("goesSlack");
+            return;
+        }
+
+        json.WriteStartObject("goesSlack");
+        json.WriteString("member", slack.Member);
+        json.WriteNumber("factor", slack.Factor);
+        json.WriteForce("deadComponents", slack.DeadComponents);
+        json.WriteForce("deadWearing", slack.DeadWearing);
+        json.WriteNumber("componentsFactor", slack.ComponentsFactor);
+        json.WriteNumber("wearingFactor", slack.WearingFactor);
+        json.WriteNumberOrNull("live", slack.Live / 1000);
+        json.WriteNumber("impact", slack.Impact);
+        json.WriteNumber("share", slack.Share.Value);
+        WritePosition(json, "position", slack.Position, truss);
+        json.WriteEndObject();
     }
 
     private static void WritePosition(Utf8JsonWriter json, string name, Peak? peak, Truss truss)

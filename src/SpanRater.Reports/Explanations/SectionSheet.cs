@@ -3,20 +3,34 @@ using SpanRater.Files;
 
 namespace SpanRater.Reports;
 
-/// <summary>The section of a member: its parts, its material, and as built and as found side by side at every cut.</summary>
+/// <summary>The section of a member or a beam: its parts, its material, and as built and as found side by side at every cut.</summary>
 internal static class SectionSheet
 {
-    /// <summary>The sheet as a chapter of its own.</summary>
-    public static IEnumerable<ResultBlock> Of(MemberMake make, string member, string? truss, DisplayUnits units)
+    /// <summary>The sheet of a truss member as a chapter of its own.</summary>
+    public static IEnumerable<ResultBlock> Of(MemberMake make, string member, string? truss, DisplayUnits units) =>
+        Sheet(make.Section, make.Material, $"{member} is made of{(truss is null ? "" : $", {truss} truss")}", "x runs across the member, out of the plane of the truss; y in that plane", isBeam: false, units);
+
+    /// <summary>The sheets of a part of the floor: of the beam or the bars, and of the rod of a trussed one; none where it names no section.</summary>
+    public static IEnumerable<ResultBlock> Of(FloorPart part, DisplayUnits units)
+    {
+        BeamMake? beam = part switch { DeckPart deck => deck.Make, StringerPart stringer => stringer.Make, FloorbeamPart floorbeam => floorbeam.Make, _ => null };
+        MemberMake? bars = part switch { HangerPart hanger => hanger.Make, FloorbeamPart { Trussed: { } trussed } => trussed.Rod, _ => null };
+        string one = part is DeckPart or HangerPart { Count: > 1 } ? $"one of {part.Name} is made of" : part is HangerPart ? $"{part.Name} are made of" : $"{part.Name} are made of";
+        IEnumerable<ResultBlock> ofBeam = beam is null ? [] : Sheet(beam.Section, beam.Material, one, "x runs across the beam, y upward", isBeam: true, units);
+        IEnumerable<ResultBlock> ofBars = bars is null ? [] : Sheet(bars.Section, bars.Material, part is HangerPart ? one : $"the rod of {part.Name} is made of", "x and y run across it", isBeam: false, units);
+        return ofBeam.Concat(ofBars);
+    }
+
+    private static IEnumerable<ResultBlock> Sheet(FoundSection found, Material? material, string what, string axes, bool isBeam, DisplayUnits units)
     {
         var sheet = new SheetUnits(units);
-        MemberSection section = make.Section.AsBuilt;
-        yield return new ResultBlock.Heading($"What {member} is made of{(truss is null ? "" : $", {truss} truss")}: section {section.Name}");
-        yield return new ResultBlock.Paragraph(Material(make.Material, sheet, units));
-        yield return new ResultBlock.Paragraph($"x runs across the member, out of the plane of the truss; y in that plane. Dimensions and positions in {sheet.SmallUnit}.");
+        MemberSection section = found.AsBuilt;
+        yield return new ResultBlock.Heading($"What {what}: section {section.Name}");
+        yield return new ResultBlock.Paragraph(Material(material, sheet, units));
+        yield return new ResultBlock.Paragraph($"{axes}. Dimensions and positions in {sheet.SmallUnit}.");
         yield return new ResultBlock.Grid(Parts(section, sheet));
-        yield return new ResultBlock.Grid(SideBySide(make.Section, sheet));
-        if (make.Section.AllAlong.Properties is null)
+        yield return new ResultBlock.Grid(SideBySide(found, isBeam, sheet));
+        if (found.AllAlong.Properties is null)
         {
             yield return new ResultBlock.Paragraph("Where parts lie is not given for all of them, so that there is an area and no centroid, moment of inertia or radius of gyration.");
         }
@@ -26,11 +40,11 @@ internal static class SectionSheet
             yield return new ResultBlock.Paragraph($"Net area: not known, since holes, head or thread are not given for {Told.List(section.PartsWithoutNetArea)}.");
         }
 
-        Observation[] seen = [.. make.Section.Observations];
+        Observation[] seen = [.. found.Observations];
         yield return seen.Length == 0
             ? new ResultBlock.Paragraph("Nothing was written down as seen on it: as found is as built.")
             : new ResultBlock.Items("What was seen, and made these:", [.. seen.Select(MakeWording.Of)]);
-        if (make.Section.Cuts.MinBy(c => c.AsRead.Area) is { } worst && worst.AsRead.Area < section.Area * (1 - 1e-9))
+        if (found.Cuts.MinBy(c => c.AsRead.Area) is { } worst && worst.AsRead.Area < section.Area * (1 - 1e-9))
         {
             yield return new ResultBlock.Paragraph($"Least area: at {worst.Place}, {sheet.Area(worst.AsRead.Area)} of {sheet.Area(section.Area)} as built. What is left at a cut is counted as if it were so all along the member.");
         }
@@ -84,7 +98,7 @@ internal static class SectionSheet
         { } path => $"{path.Count.ToString(CultureInfo.InvariantCulture)} of {sheet.SmallFigure(path.Diameter)} in each piece{string.Concat(path.Staggers.Select(s => $", stagger s {sheet.SmallFigure(s.Pitch)} g {sheet.SmallFigure(s.Gauge)}"))}",
     };
 
-    private static ResultTable SideBySide(FoundSection found, SheetUnits sheet)
+    private static ResultTable SideBySide(FoundSection found, bool isBeam, SheetUnits sheet)
     {
         (string Name, MemberSection Section, FoundCut? Cut)[] places = [.. Places(found)];
         IReadOnlyList<object?> Row(string what, Func<(string Name, MemberSection Section, FoundCut? Cut), string?> of) => [what, .. places.Select(p => (object?)(of(p) ?? "–"))];
@@ -100,6 +114,9 @@ internal static class SectionSheet
                 Row($"shift in y [{sheet.SmallUnit}]", p => p.Cut?.ShiftY is { } shift ? sheet.SmallFigure(shift) : null),
                 Property($"Ix [{sheet.InertiaUnit}]", p => sheet.InertiaFigure(p.Ix)),
                 Property($"Iy [{sheet.InertiaUnit}]", p => sheet.InertiaFigure(p.Iy)),
+                .. isBeam
+                    ? (IReadOnlyList<object?>[])[Property($"S of the top fibre [{sheet.ModulusUnit}]", p => sheet.ModulusFigure(p.TopModulus)), Property($"S of the bottom fibre [{sheet.ModulusUnit}]", p => sheet.ModulusFigure(p.BottomModulus))]
+                    : [],
                 Property($"rx [{sheet.SmallUnit}]", p => sheet.SmallFigure(p.Rx)),
                 Property($"ry [{sheet.SmallUnit}]", p => sheet.SmallFigure(p.Ry)),
             ]);

@@ -12,6 +12,8 @@ internal sealed class SheetUnits(DisplayUnits units)
 
     public string InertiaUnit => units.Name == "us" ? "in4" : "cm4";
 
+    public string ModulusUnit => units.Name == "us" ? "in3" : "cm3";
+
     public string SmallUnit => units.Symbol(Quantity.Deflection);
 
     public string AreaUnit => units.Symbol(Quantity.Area);
@@ -50,7 +52,9 @@ internal sealed class SheetUnits(DisplayUnits units)
 
     public string InertiaFigure(double value) => Plain(value * Math.Pow(InertiaLength, 4));
 
-    public string Modulus(double value) => $"{Plain(value * Math.Pow(InertiaLength, 3))} {(units.Name == "us" ? "in3" : "cm3")}";
+    public string Modulus(double value) => $"{ModulusFigure(value)} {ModulusUnit}";
+
+    public string ModulusFigure(double value) => Plain(value * Math.Pow(InertiaLength, 3));
 
     /// <summary>A force per length, as a frame's stiffness is.</summary>
     public string Stiffness(double value) => $"{Plain(units.From(Quantity.Force, value) / units.From(Quantity.Deflection, 1))} {units.Symbol(Quantity.Force)}/{SmallUnit}";

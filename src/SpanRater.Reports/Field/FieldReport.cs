@@ -71,7 +71,7 @@ public sealed record FieldReport(
         chapters.Add(new ReportChapter("capacity", "Capacities", Body(CapacityPage.Of(MemberCapacities.Of(bridge, rating.Method), null, units))));
         chapters.Add(new ReportChapter("dead", "Dead load", Body(DeadLoadPage.Of(bridge, units))));
         chapters.Add(new ReportChapter("check", "Input as understood", Body(CheckPage.Of(bridge, reading.Findings, units))));
-        string[] decision = [.. posting is null ? [] : PostingWording.Warnings(posting, units), rate.Notes[0], .. posting is null ? [] : (string[])[PostingWording.Answer(posting)], ScopeWording.Of(bridge)];
+        string[] decision = [.. posting is null ? [] : PostingWording.Warnings(posting, units), rate.Notes[0], .. posting is null ? [] : (string[])[PostingWording.Answer(posting)], ScopeWording.Of(rating)];
         bool urgent = post.UndercutsLimit || rating.Governing is not { Factor: >= 1 };
         return new FieldReport(bridge.Name, decision, urgent, chapters, inputs, units, date, version) { IsAnswer = rate.IsAnswer, UndercutsLimit = post.UndercutsLimit };
     }

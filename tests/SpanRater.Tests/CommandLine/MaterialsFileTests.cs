@@ -139,6 +139,8 @@ public sealed class MaterialsFileTests : IDisposable
         { new MissingDatum.NoSection(), "No section. Name one of sections.csv under section in floor.csv" },
         { new MissingDatum.DeckWeight(true, true), "What the deck weighs is missing. Write deck_dc and deck_dw under [floor] in bridge.toml, or the layers in dead.csv" },
         { new MissingDatum.DeckWeight(false, true), "What the deck weighs is missing. Write deck_dw under [floor] in bridge.toml, or the layers in dead.csv" },
+        { new MissingDatum.BeamWeight(PartKind.Stringer, null), "What stringers weigh is not known, and that comes onto it. Write a row for them in floor.csv with section and material, or without = [\"stringer\"] under [floor] in bridge.toml where there are none" },
+        { new MissingDatum.BeamWeight(PartKind.Floorbeam, "cross beams"), "What \"cross beams\" weigh is not known, and that comes onto it. Name their section and material in floor.csv" },
         { new MissingDatum.DeckType(), "What the deck is decides how much of a wheel one stringer takes, and floor.csv has no row of kind deck. Write one with its type" },
         { new MissingDatum.PlaceAcross(new ShareOutcome.NotGiven(true, true)), "Where wheels stand across the deck is not known. Write truss_spacing and roadway under [deck] in bridge.toml" },
         { new MissingDatum.PlaceAcross(new ShareOutcome.NotTwoTrusses(3)), "Where wheels stand on a floorbeam between other than two trusses has no rule in the program" },

@@ -64,6 +64,45 @@ public sealed class FloorRatingTests : IDisposable
         Assert.Equal(Sense.Tension, row.InSense);
     }
 
+    // The sheet's items are the same load by the same statics, and a hanger has the beam that hangs from it.
+    [Theory]
+    [InlineData("floorbeam", PartEffect.Moment)]
+    [InlineData("floorbeam", PartEffect.Shear)]
+    [InlineData("hangers", PartEffect.Force)]
+    [InlineData("stringers", PartEffect.Moment)]
+    public void DeadLoad_IsTheSumOfItsItems_EachByAnotherRoute(string part, PartEffect effect)
+    {
+        PartRow row = Row(part, effect);
+        FloorDead dead = row.Dead!;
+        Assert.Equal(row.DeadComponents + row.DeadWearing, dead.Items.Sum(i => i.Effect), 1e-9 * row.DeadComponents);
+        Assert.All(dead.Items.Where(i => i.What != FloorWeight.Kerbs), item =>
+        {
+            // A thousand small weights on the span, by the simple beam's influence lines; the moment at its middle, since all is symmetrical.
+            const int Pieces = 1000;
+            double length = item.To - item.From, l = dead.Span, each = item.Load * length / Pieces;
+            double Line(double x) => effect == PartEffect.Moment ? Math.Min(x, l - x) / 2 : 1 - (x / l);
+            double sum = Enumerable.Range(0, Pieces).Sum(i => each * Line(item.From + (length * (i + 0.5) / Pieces)));
+            Assert.Equal(sum, item.Effect, 1e-5 * sum);
+        });
+    }
+
+    // Floorbeams weigh on hangers and stringers on both: where their weight is not known, no lighter bridge is rated in their place.
+    [Theory]
+    [InlineData("stringers,stringer,,stringer,iron", "stringers,stringer,,,", "floorbeam", "hangers")]
+    [InlineData("floorbeam,floorbeam,,floorbeam,iron", "floorbeam,floorbeam,,,", "hangers", "hangers")]
+    public void BeamsWithoutAWeight_LeaveWhatCarriesThemUnrated(string row, string blank, string first, string second)
+    {
+        folder.Replace("floor.csv", row, blank);
+        Assert.All((string[])[first, second], name => Assert.All(RatingOf("Type 3").PartRows.Where(r => r.Name == name), r =>
+        {
+            Assert.Null(r.Factor);
+            Assert.Contains(((NotRatedReason.PartLacks)r.Reason!).Lacking, m => m is MissingDatum.BeamWeight);
+        }));
+        string top = Run.Of("rate", folder.Folder).Output;
+        Assert.Matches("Given, and not rated for want of data or a rule: .*floorbeam hangers", top);
+        Assert.Contains("weigh is not known, and that comes onto it", top, StringComparison.Ordinal);
+    }
+
     // Loaded length of LFR and ASR: a stringer and a floorbeam by their own span, a hanger by the two panels.
     [Theory]
     [InlineData("stringers", PartEffect.Moment, 12)]
@@ -118,6 +157,12 @@ public sealed class FloorRatingTests : IDisposable
 
     private static BridgeRating Rate(Bridge bridge, LiveLoad vehicle, string method) =>
         BridgeRater.Rate(bridge, RatingMethod.Find(method)!, [vehicle]).TryGet(out BridgeRating? rating, out _) ? rating : throw new InvalidOperationException("It is a truss.");
+
+    private BridgeRating RatingOf(string vehicle)
+    {
+        BridgeReading reading = BridgeFolder.Read(folder.Folder, []);
+        return Rate(reading.Bridge!, reading.Catalogue.Find(vehicle)!, "LRFR");
+    }
 
     private PartRow Row(string part, PartEffect effect, string method = "LRFR")
     {

@@ -63,6 +63,30 @@ public sealed partial class RatingExplanationTests : IDisposable
         }
     }
 
+    [Theory]
+    [InlineData("U2L3")]
+    [InlineData("L3L4")]
+    public void Explain_WithheldRating_WorksTheForcesAtWhichTheRodGoesSlack(string member)
+    {
+        string output = Run.Of("explain", Repository.Sample("wrenfield-ferry"), "--member", member, "--vehicle", "Type 3").Output;
+        Assert.Contains("Why U2L3 limits this, inventory level: slack at 0.369 of the vehicle", output, StringComparison.Ordinal);
+        Assert.Contains("The front axle stands at 21.00 ft, driving to the left.", output, StringComparison.Ordinal);
+        Assert.Contains("    (1.00·13.067 + 1.30·0.000) / (2.17·12.662·(1 + 0.287)) = 13.067 / 35.364 = 0.369", output, StringComparison.Ordinal);
+        Assert.Contains("    (1.00·13.067 + 1.30·0.000) / (1.30·12.662·(1 + 0.287)) = 13.067 / 21.186 = 0.616", output, StringComparison.Ordinal);
+        using JsonDocument json = JsonDocument.Parse(Run.Of("explain", Repository.Sample("wrenfield-ferry"), "--member", member, "--vehicle", "Type 3", "--format", "json").Output);
+        foreach (JsonElement row in json.RootElement.GetProperty("ratings").EnumerateArray())
+        {
+            // At that part of the vehicle the factored dead and live forces of the rod come to nothing together.
+            JsonElement slack = row.GetProperty("goesSlack");
+            double Of(string name) => slack.GetProperty(name).GetDouble();
+            double axles = slack.GetProperty("position").GetProperty("axles").EnumerateArray().Sum(a => a.GetProperty("load").GetDouble() * a.GetProperty("ordinate").GetDouble());
+            double dead = (Of("componentsFactor") * Of("deadComponents")) + (Of("wearingFactor") * Of("deadWearing"));
+            Assert.Equal("U2L3", slack.GetProperty("member").GetString());
+            Assert.Equal(0, dead + axles, 6);
+            Assert.Equal(axles, Of("factor") * row.GetProperty("liveFactor").GetDouble() * Of("live") * (1 + Of("impact")), 9);
+        }
+    }
+
     [Fact]
     public void Explain_TrussWithRods_ShowsTheTotalAtTheFactor()
     {

@@ -42,7 +42,6 @@ internal sealed class DeckLoading(Bridge bridge, Floor floor, RatingMethod metho
         bool isTimber = part.Make.Material is TimberMaterial;
         AppliedImpact none = impact.Of(load.Class, isTimber, false, clear);
         double presence = method.RuleOf(load.Class).HasPresence ? method.Presence(1) : 1;
-        double Even(double pressure) => effect == PartEffect.Moment ? pressure * width * clear * clear / 8 : pressure * width * clear / 2;
         IReadOnlyList<PartLive> Wheel(Vehicle vehicle, double load)
         {
             var wheel = PlankWheel.Of(load, clear, top, width, thickness, part.Type, part.IsContinuous);
@@ -58,6 +57,9 @@ internal sealed class DeckLoading(Bridge bridge, Floor floor, RatingMethod metho
                 .Select(e => (IReadOnlyList<PartLive>)[.. e.Parts.Select(p => new PartLive.OnStrip(p, width, impact.Of(load.Class, isTimber, false, p)))])],
             _ => [],
         };
-        return new PartDemand(part, effect, "", Even(floor.Components!.Value), Even(floor.WearingSurface!.Value), ways, []) { LoadedLength = clear };
+        FloorDead dead = new FloorDead(effect, clear)
+            .With(FloorWeight.Deck, floor.Components!.Value * width, width, 0, clear)
+            .With(FloorWeight.WearingSurface, floor.WearingSurface!.Value * width, width, 0, clear);
+        return new PartDemand(part, effect, "", dead, ways, []) { LoadedLength = clear };
     }
 }

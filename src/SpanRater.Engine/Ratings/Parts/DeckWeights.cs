@@ -1,6 +1,6 @@
 namespace SpanRater;
 
-/// <summary>Dead load of the floor on its beams.</summary>
+/// <summary>What is not known of the weight of the floor, without which no part of it is rated.</summary>
 internal static class DeckWeights
 {
     /// <summary>What is not known of the weight of the deck.</summary>
@@ -8,22 +8,14 @@ internal static class DeckWeights
         ? [new MissingDatum.DeckWeight(floor.Components is null, floor.WearingSurface is null)]
         : [];
 
-    /// <summary>Largest moment of a simple span under an even load over a part of it [N·m].</summary>
-    /// <param name="load">Load per length [N/m].</param>
-    /// <param name="from">Where it starts [m].</param>
-    /// <param name="to">Where it ends [m].</param>
-    /// <param name="span">The span [m].</param>
-    public static double Moment(double load, double from, double to, double span)
+    /// <summary>What is not known of the weight of the beams that come onto a floorbeam, or through it onto its hangers.</summary>
+    public static IEnumerable<MissingDatum> MissingOfBeams(Floor floor, FloorPart part)
     {
-        // No shear where the reaction is used up: the moment is largest there.
-        double left = load * (to - from) * (span - ((from + to) / 2)) / span;
-        return load == 0 ? 0 : (left * from) + (left * left / (2 * load));
-    }
-
-    /// <summary>The larger reaction under the same [N].</summary>
-    public static double Reaction(double load, double from, double to, double span)
-    {
-        double left = load * (to - from) * (span - ((from + to) / 2)) / span;
-        return Math.Max(left, (load * (to - from)) - left);
+        IEnumerable<MissingDatum> Of(PartKind kind, IEnumerable<(string Name, double Weight)> beams) =>
+            floor.NotGiven.Contains(kind) ? [new MissingDatum.BeamWeight(kind, null)] : beams.Where(b => b.Weight == 0).Select(b => new MissingDatum.BeamWeight(kind, b.Name));
+        IEnumerable<MissingDatum> stringers = Of(PartKind.Stringer, floor.Stringers.Select(s => (s.Name, s.OwnWeight)));
+        return part is HangerPart hanger
+            ? stringers.Concat(Of(PartKind.Floorbeam, floor.Parts.OfType<FloorbeamPart>().Where(b => b.At.Intersect(hanger.At).Any()).Select(b => (b.Name, b.OwnWeight))))
+            : stringers;
     }
 }

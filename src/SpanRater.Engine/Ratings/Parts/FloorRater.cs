@@ -58,7 +58,7 @@ internal sealed class FloorRater
         (PartResistance? resistance, IReadOnlyList<MissingDatum> missing) = demand.Sense == Sense.Compression ? (null, []) : CapacityOf(demand, level);
         IReadOnlyList<PartLive> worst = demand.Ways.MaxBy(w => w.Sum(p => p.WithImpact)) ?? [];
         double live = worst.Sum(p => p.Effect), withImpact = worst.Sum(p => p.WithImpact);
-        double onComponents = deadFactors.OnComponents(demand.Components), onWearing = deadFactors.OnWearingSurface(demand.Wearing);
+        double onComponents = deadFactors.OnComponents(demand.Dead.Components), onWearing = deadFactors.OnWearingSurface(demand.Dead.Wearing);
         // A deck that the program has no rule for asks for nothing else.
         MissingDatum[] lacking = demand.Missing.Any(m => m is MissingDatum.DeckRule) ? [new MissingDatum.DeckRule()] : [.. demand.Part.Lacking, .. demand.Missing, .. missing];
         var row = new PartRow
@@ -75,11 +75,12 @@ internal sealed class FloorRater
             Reason = lacking.Length > 0 ? new NotRatedReason.PartLacks([.. lacking.Distinct()]) : level.LiveFactor is null ? method.WithoutLiveFactor(load.Class) : null,
             Capacity = resistance?.Value,
             Resistance = resistance,
-            DeadComponents = demand.Components,
-            DeadWearing = demand.Wearing,
+            DeadComponents = demand.Dead.Components,
+            DeadWearing = demand.Dead.Wearing,
             ComponentsFactor = onComponents,
             WearingFactor = onWearing,
-            FactoredDead = (onComponents * demand.Components) + (onWearing * demand.Wearing),
+            FactoredDead = (onComponents * demand.Dead.Components) + (onWearing * demand.Dead.Wearing),
+            Dead = demand.Dead,
             LiveParts = worst,
             Share = worst is [PartLive.AtEnd end, ..] ? end.Shared.Lateral : null,
             Live = live > 0 ? live : null,

@@ -58,16 +58,13 @@ internal sealed partial class FloorbeamLoading
     private IEnumerable<PartDemand> AtPoint(FloorbeamPart part, LiveLoad load, PartEffect effect, int point, bool isTimber, (string Level, AcrossLine Line)[] lines)
     {
         double span = Deck.TrussSpacing!.Value, panel = (LengthBeside(point, -1) + LengthBeside(point, 1)) / 2;
-        double left = Math.Max(0, (span / 2) + Deck.RoadwayOffset - (Deck.Roadway!.Value / 2)), right = Math.Min(span, (span / 2) + Deck.RoadwayOffset + (Deck.Roadway.Value / 2));
-        double stringers = floor.Stringers.Sum(s => s.OwnWeight * (s.Count ?? Math.Floor(Deck.Roadway.Value / Math.Max(s.Spacing, 0.1)) + 1)) * panel / (right - left);
-        double edge = (floor.Edge ?? 0) * panel;
-        LiveEffect[] ways = [.. PlanOf(load).EffectsOn(LineAlong(point), Sense.Tension, width: Deck.Roadway.Value)];
+        (double left, double right) = Roadway;
+        LiveEffect[] ways = [.. PlanOf(load).EffectsOn(LineAlong(point), Sense.Tension, width: Deck.Roadway!.Value)];
         foreach ((string level, AcrossLine line) in lines)
         {
             IReadOnlyList<IReadOnlyList<PartLive>> live = [.. ways.SelectMany(w => OnLine(w, line, load, isTimber, left, right)).Where(w => w.Sum(p => p.WithImpact) > 0)];
-            double components = line.Over(left, right) * ((floor.Components!.Value * panel) + stringers) + (line.Over(0, span) * part.OwnWeight) + (edge * (line.Ordinate(left) + line.Ordinate(right)));
-            double wearing = line.Over(left, right) * floor.WearingSurface!.Value * panel;
-            yield return new PartDemand(part, effect, bridge.Truss.Joints[bridge.Truss.PanelPoints[point]].Name, Math.Max(0, components), Math.Max(0, wearing), live, [])
+            FloorDead dead = DeadOn(new FloorDead(effect, span) { Line = line }, panel, part.OwnWeight);
+            yield return new PartDemand(part, effect, bridge.Truss.Joints[bridge.Truss.PanelPoints[point]].Name, dead, live, [])
             {
                 LoadedLength = span,
                 Line = LineAlong(point),

@@ -22,7 +22,7 @@ internal sealed partial class FloorbeamLoading(Bridge bridge, Floor floor, Ratin
         };
         foreach (PartEffect effect in FloorCapacity.EffectsOf(part))
         {
-            MissingDatum[] missing = [.. DeckWeights.Missing(floor), .. Across(effect)];
+            MissingDatum[] missing = [.. DeckWeights.Missing(floor), .. DeckWeights.MissingOfBeams(floor, part), .. Across(effect)];
             if (missing.Length > 0)
             {
                 yield return PartDemand.Lacking(part, effect, missing) with { Sense = part is FloorbeamPart ? SenseOf(effect) : null };
@@ -73,10 +73,10 @@ internal sealed partial class FloorbeamLoading(Bridge bridge, Floor floor, Ratin
     private PartDemand DemandAt(FloorPart part, LiveLoad load, PartEffect effect, int point, bool isTimber, double own)
     {
         double span = Deck.TrussSpacing!.Value, panel = (LengthBeside(point, -1) + LengthBeside(point, 1)) / 2;
-        (double dc, double dw) = Dead(part, effect, panel, span, own);
+        FloorDead dead = DeadOn(new FloorDead(effect, span) { Ends = part is HangerPart { Count: var hangers } ? hangers : 1 }, panel, own);
         var line = new InfluenceLine(bridge.Truss.Stations, [.. bridge.Truss.Stations.Select((_, i) => i == point ? 1.0 : 0.0)]);
         double impactLength = part is HangerPart ? line.Regions(Sense.Tension)[0].Length : span;
-        return new PartDemand(part, effect, bridge.Truss.Joints[bridge.Truss.PanelPoints[point]].Name, dc, dw, [.. WaysOf(part, load, effect, line, isTimber, impactLength)], [])
+        return new PartDemand(part, effect, bridge.Truss.Joints[bridge.Truss.PanelPoints[point]].Name, dead, [.. WaysOf(part, load, effect, line, isTimber, impactLength)], [])
         {
             LoadedLength = impactLength,
             Line = line,
@@ -84,23 +84,27 @@ internal sealed partial class FloorbeamLoading(Bridge bridge, Floor floor, Ratin
         };
     }
 
-    private (double Components, double Wearing) Dead(FloorPart part, PartEffect effect, double panel, double span, double own)
+    // Deck, stringers and kerbs of half a panel on each side, and the floorbeam itself.
+    private FloorDead DeadOn(FloorDead dead, double panel, double own)
     {
-        double roadway = Deck.Roadway!.Value, left = (span / 2) + Deck.RoadwayOffset - (roadway / 2), right = left + roadway;
-        (left, right) = (Math.Max(0, left), Math.Min(span, right));
-        double stringers = floor.Stringers.Sum(s => s.OwnWeight * (s.Count ?? Math.Floor(roadway / Math.Max(s.Spacing, 0.1)) + 1)) * panel / (right - left);
-        double edge = (floor.Edge ?? 0) * panel;
-        int ends = part is HangerPart hanger ? hanger.Count : 1;
-        double Of(double load, Func<double, double, double, double, double> what) => what(load, left, right, span);
-        double On(double deck, bool isComponents)
-        {
-            double spread = deck + (isComponents ? stringers : 0), self = isComponents ? own : 0, kerb = isComponents ? edge : 0;
-            return effect == PartEffect.Moment
-                ? Of(spread, DeckWeights.Moment) + (self * span * span / 8) + (kerb * Math.Max(left, span - right))
-                : (Of(spread, DeckWeights.Reaction) + (self * span / 2) + kerb) / ends;
-        }
+        (double left, double right) = Roadway;
+        double stringers = floor.Stringers.Sum(s => s.OwnWeight * s.CountAcross(Deck.Roadway!.Value)) * panel / (right - left);
+        return dead
+            .With(FloorWeight.Deck, floor.Components!.Value * panel, panel, left, right)
+            .With(FloorWeight.Stringers, stringers, panel, left, right)
+            .With(FloorWeight.Own, own, 0, 0, dead.Span)
+            .WithKerbs((floor.Edge ?? 0) * panel, panel, left, right)
+            .With(FloorWeight.WearingSurface, floor.WearingSurface!.Value * panel, panel, left, right);
+    }
 
-        return (On(floor.Components!.Value * panel, true), On(floor.WearingSurface!.Value * panel, false));
+    // From kerb to kerb, as far as it lies between the trusses.
+    private (double Left, double Right) Roadway
+    {
+        get
+        {
+            double span = Deck.TrussSpacing!.Value, left = (span / 2) + Deck.RoadwayOffset - (Deck.Roadway!.Value / 2);
+            return (Math.Max(0, left), Math.Min(span, left + Deck.Roadway.Value));
+        }
     }
 
     private double HangerBeamWeight(HangerPart hanger) => floor.Parts.OfType<FloorbeamPart>().Where(b => b.At.Intersect(hanger.At).Any()).Select(b => b.OwnWeight).DefaultIfEmpty(0).Max();

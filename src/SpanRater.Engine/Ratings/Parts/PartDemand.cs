@@ -4,12 +4,11 @@ namespace SpanRater;
 /// <param name="Part">The part.</param>
 /// <param name="Effect">The effect.</param>
 /// <param name="At">The panel point; empty where all alike are at their worst.</param>
-/// <param name="Components">Effect of the components' dead load [N or N·m].</param>
-/// <param name="Wearing">Effect of the wearing surface [N or N·m].</param>
+/// <param name="Dead">The dead load.</param>
 /// <param name="Ways">The ways to load the deck of which the worst counts, each with the parts that act together.</param>
 /// <param name="Missing">What the effect cannot be found without; empty where it is found.</param>
 internal sealed record PartDemand(
-    FloorPart Part, PartEffect Effect, string At, double Components, double Wearing, IReadOnlyList<IReadOnlyList<PartLive>> Ways, IReadOnlyList<MissingDatum> Missing)
+    FloorPart Part, PartEffect Effect, string At, FloorDead Dead, IReadOnlyList<IReadOnlyList<PartLive>> Ways, IReadOnlyList<MissingDatum> Missing)
 {
     /// <summary>Length that the formula for impact takes [m].</summary>
     public double LoadedLength { get; init; }
@@ -27,5 +26,5 @@ internal sealed record PartDemand(
     public string Level { get; init; } = "";
 
     /// <summary>The demand of an effect that cannot be found.</summary>
-    public static PartDemand Lacking(FloorPart part, PartEffect effect, IReadOnlyList<MissingDatum> missing) => new(part, effect, "", 0, 0, [], missing);
+    public static PartDemand Lacking(FloorPart part, PartEffect effect, IReadOnlyList<MissingDatum> missing) => new(part, effect, "", new FloorDead(effect, 0), [], missing);
 }

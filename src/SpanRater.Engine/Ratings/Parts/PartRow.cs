@@ -39,6 +39,9 @@ public sealed record PartRow : RatingRow
     /// <summary>How the capacity follows; null where there is none.</summary>
     public PartResistance? Resistance { get; init; }
 
+    /// <summary>The dead load item by item; null of a connection, which has the truss's.</summary>
+    public FloorDead? Dead { get; init; }
+
     /// <summary>What makes up the live effect, one part of the load each; empty where there is none.</summary>
     public IReadOnlyList<PartLive> LiveParts { get; init; } = [];
 }

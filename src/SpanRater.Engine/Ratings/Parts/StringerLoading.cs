@@ -31,9 +31,11 @@ internal sealed class StringerLoading(Bridge bridge, Floor floor, RatingMethod m
 
         bool isTimber = part.Make?.Material is TimberMaterial;
         double span = part.Span, section = effect == PartEffect.Shear && isTimber ? TimberShear.Distance(DepthOf(part), span) : 0;
-        (double dc, double dw) = (part.OwnWeight + (floor.Components!.Value * part.Spacing), floor.WearingSurface!.Value * part.Spacing);
-        double Dead(double load) => effect == PartEffect.Moment ? load * span * span / 8 : load * ((span / 2) - section);
-        return new PartDemand(part, effect, "", Dead(dc), Dead(dw), [.. WaysOf(part, load, effect, section, deck, isTimber)], []) { LoadedLength = span };
+        FloorDead dead = new FloorDead(effect, span) { Section = section }
+            .With(FloorWeight.Deck, floor.Components!.Value * part.Spacing, part.Spacing, 0, span)
+            .With(FloorWeight.Own, part.OwnWeight, 0, 0, span)
+            .With(FloorWeight.WearingSurface, floor.WearingSurface!.Value * part.Spacing, part.Spacing, 0, span);
+        return new PartDemand(part, effect, "", dead, [.. WaysOf(part, load, effect, section, deck, isTimber)], []) { LoadedLength = span };
     }
 
     private static double DepthOf(StringerPart part) => part.Make!.Section.AsBuilt.Parts.SelectMany(p => p.Carrying).Max(p => p.Shape.AsBuilt(ShapeDimension.Depth) ?? 0);

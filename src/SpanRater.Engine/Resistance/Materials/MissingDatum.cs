@@ -97,6 +97,11 @@ public abstract record MissingDatum
     /// <param name="Section">Name of the section.</param>
     public sealed record NoWeb(string Section) : MissingDatum;
 
+    /// <summary>Beams of the floor weigh on the part, and their weight is not known.</summary>
+    /// <param name="Kind">Their kind: stringers on floorbeams and hangers, floorbeams on hangers.</param>
+    /// <param name="Part">The part whose section or material is missing; null where none is given and none is said not to be there.</param>
+    public sealed record BeamWeight(PartKind Kind, string? Part) : MissingDatum;
+
     /// <summary>The program has no rule for the bearing of a metal beam.</summary>
     public sealed record MetalBearing() : MissingDatum;
 

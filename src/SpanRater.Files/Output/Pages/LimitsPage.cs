@@ -25,7 +25,7 @@ public static class LimitsPage
             [
                 new ResultBlock.Heading($"{limits.Rating.Bridge.Name}: the largest loads that still pass, by {limits.Rating.Method.FullName} ({limits.Rating.Method.Name})"),
                 .. headlines.Select(h => new ResultBlock.Paragraph(h, Strong: true)),
-                new ResultBlock.Paragraph(ScopeWording.Of(limits.Rating.Bridge), Strong: true),
+                new ResultBlock.Paragraph(ScopeWording.Of(limits.Rating), Strong: true),
                 new ResultBlock.Heading("Each load scaled until the lowest factor is 1"),
                 new ResultBlock.Grid(Table(limits)),
                 new ResultBlock.Paragraph(axle),
@@ -33,7 +33,7 @@ public static class LimitsPage
                 new ResultBlock.Paragraph(Words.Caution, Strong: true),
             ],
             new ResultTable(Columns, [.. limits.Loads.Select(l => CsvRow(l, units))]),
-            [.. headlines, ScopeWording.Of(limits.Rating.Bridge), axle, .. stamps, Words.Caution],
+            [.. headlines, ScopeWording.Of(limits.Rating), axle, .. stamps, Words.Caution],
             json => Write(json, limits),
             IsAnswer: limits.Loads.Any(l => l.Scale is not null));
     }
@@ -85,7 +85,7 @@ public static class LimitsPage
         json.WriteString("bridge", limits.Rating.Bridge.Name);
         json.WriteString("method", limits.Rating.Method.Name);
         json.WriteString("caution", Words.Caution);
-        json.WriteString("scope", ScopeWording.Of(limits.Rating.Bridge));
+        json.WriteString("scope", ScopeWording.Of(limits.Rating));
         json.WriteStartArray("limits");
         foreach (LargestLoad load in limits.Loads)
         {

@@ -7,7 +7,7 @@ internal static class PostingJson
 {
     public static void Write(Utf8JsonWriter json, Posting posting, IReadOnlyList<RatingRow> unrated, IReadOnlyList<string> notAsked, Alternatives? alternatives)
     {
-        WriteHead(json, posting.Rating.Bridge, posting.Rating.Method);
+        WriteHead(json, posting.Rating.Bridge, posting.Rating.Method, ScopeWording.Of(posting.Rating));
         json.WriteStartArray("postings");
         foreach (PostingRow row in posting.Legal.Concat(posting.Emergency))
         {
@@ -70,7 +70,7 @@ internal static class PostingJson
 
     private static void WriteNoLoads(Utf8JsonWriter json, Bridge bridge, RatingMethod method)
     {
-        WriteHead(json, bridge, method);
+        WriteHead(json, bridge, method, ScopeWording.Of(bridge));
         json.WriteNames("postings", []);
         json.WriteNames("limits", []);
         json.WriteNull("singleLimit");
@@ -80,12 +80,12 @@ internal static class PostingJson
         AlternativesSection.Write(json, null);
     }
 
-    private static void WriteHead(Utf8JsonWriter json, Bridge bridge, RatingMethod method)
+    private static void WriteHead(Utf8JsonWriter json, Bridge bridge, RatingMethod method, string scope)
     {
         json.WriteString("bridge", bridge.Name);
         json.WriteString("method", method.Name);
         json.WriteString("caution", Words.Caution);
-        json.WriteString("scope", ScopeWording.Of(bridge));
+        json.WriteString("scope", scope);
     }
 
     public static void WriteRow(Utf8JsonWriter json, PostingRow row)

@@ -31,7 +31,7 @@ public static class PostingPage
         var blocks = new List<ResultBlock> { new ResultBlock.Heading(Title(rating.Bridge, rating.Method)) };
         blocks.AddRange(warnings.Select(w => new ResultBlock.Paragraph(w, Strong: true)));
         blocks.Add(new ResultBlock.Paragraph(answer, Strong: posting.Legal.Concat(posting.Emergency).Any(r => r.Verdict != PostingVerdict.NotNeeded)));
-        blocks.Add(new ResultBlock.Paragraph(ScopeWording.Of(rating.Bridge), Strong: true));
+        blocks.Add(new ResultBlock.Paragraph(ScopeWording.Of(rating), Strong: true));
         if (notRated.Count > 0)
         {
             blocks.Add(new ResultBlock.Items("Not rated:", notRated));
@@ -79,7 +79,7 @@ public static class PostingPage
             blocks,
             new ResultTable(Columns, [.. posting.Legal.Concat(posting.Emergency).Select(r => CsvRow(r, units))]),
             [
-                .. warnings, answer, ScopeWording.Of(rating.Bridge), .. notRated.Select(n => $"Not rated: {n}"), .. notAsked.Count > 0 ? [NotCovered(notAsked)] : Array.Empty<string>(),
+                .. warnings, answer, ScopeWording.Of(rating), .. notRated.Select(n => $"Not rated: {n}"), .. notAsked.Count > 0 ? [NotCovered(notAsked)] : Array.Empty<string>(),
                 .. posting.Others.Count > 0 ? [$"No posting rule: {string.Join(", ", posting.Others.Select(Other))}. {PostingWording.OthersRule}"] : Array.Empty<string>(), .. PostedByWeight(posting), .. stamps,
                 .. alternatives is null ? [] : AlternativesSection.Notes(alternatives, units), PostingWording.Rules, Words.Caution,
             ],

@@ -11,7 +11,7 @@ public static class RatingJson
         json.WriteString("bridge", rating.Bridge.Name);
         json.WriteString("method", rating.Method.Name);
         json.WriteString("caution", Words.Caution);
-        json.WriteString("scope", ScopeWording.Of(rating.Bridge));
+        json.WriteString("scope", ScopeWording.Of(rating));
         json.WriteStartArray("ratings");
         foreach (RatingRow row in rating.Rows)
         {

@@ -20,7 +20,7 @@ public static class RatingPage
         {
             new ResultBlock.Heading($"{rating.Bridge.Name}: {rating.Method.FullName} ({rating.Method.Name})"),
             new ResultBlock.Paragraph(governing, Strong: rating.Governing is not { Factor: >= 1 }),
-            new ResultBlock.Paragraph(ScopeWording.Of(rating.Bridge), Strong: true),
+            new ResultBlock.Paragraph(ScopeWording.Of(rating), Strong: true),
         };
         if (rating is { Governing: PartRow, GoverningMember: { } member })
         {
@@ -59,6 +59,11 @@ public static class RatingPage
             blocks.Add(new ResultBlock.Paragraph($"Open any factor down to what was given with explain: --{(opened is MemberRow ? "member" : "part")} \"{opened.Name}\" --vehicle \"{opened.Vehicle.Name}\" opens the one that governs. post gives posting loads and what would help."));
         }
 
+        else if (rating.Withheld.FirstOrDefault() is { Vehicle: { } withheld, Reason: { } slack })
+        {
+            blocks.Add(new ResultBlock.Paragraph($"Open why it is withheld with explain: --member \"{slack.Member}\" --vehicle \"{withheld.Name}\" gives the placement, the forces there and the sum."));
+        }
+
         blocks.AddRange(RatingWording.Caps(everyRow ? rating.Rows : lowest));
         blocks.Add(new ResultBlock.Paragraph($"{DeadLoadWording.Of(rating.Bridge, units)}."));
         blocks.Add(new ResultBlock.Items("Assumed, or done in place of what was asked:", [.. rating.Stamps.Select(s => RatingWording.Of(s, units))]));
@@ -68,7 +73,7 @@ public static class RatingPage
         return new ResultPage(
             blocks,
             new ResultTable(RatingTables.Columns, [.. rating.Rows.Select(r => RatingTables.CsvRow(r, units))]),
-            [governing, ScopeWording.Of(rating.Bridge), .. notRated.Select(n => $"Not rated: {n}"), DeadLoadWording.Of(rating.Bridge, units), RatingWording.Factors(rating), .. rating.Stamps.Select(s => RatingWording.Of(s, units)), Words.Caution],
+            [governing, ScopeWording.Of(rating), .. notRated.Select(n => $"Not rated: {n}"), DeadLoadWording.Of(rating.Bridge, units), RatingWording.Factors(rating), .. rating.Stamps.Select(s => RatingWording.Of(s, units)), Words.Caution],
             json => RatingJson.Write(json, rating, notAsked),
             IsAnswer: rating.Rows.Any(r => r.Factor is not null) && !rating.Withheld.Any());
     }
