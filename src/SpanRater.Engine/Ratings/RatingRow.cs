@@ -78,6 +78,9 @@ public abstract record RatingRow
     /// <summary>Rating factor [-]; null where there is none.</summary>
     public double? Factor { get; init; }
 
+    /// <summary>How much of the vehicle, in all its axles, just passes: the factor, but for wheels whose contact grows with them [-]; null where there is no factor.</summary>
+    public virtual double? Passes => Factor;
+
     /// <summary>The factor that the row would have with another capacity, all else as it is; null where the row has no factor of its own.</summary>
     /// <param name="capacity">The capacity, not negative [N or N·m].</param>
     public double? FactorWith(double capacity)

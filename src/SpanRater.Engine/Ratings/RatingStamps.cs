@@ -110,7 +110,7 @@ internal sealed class RatingStamps(Bridge bridge, RatingMethod method)
         RatingSettings settings = bridge.Rating;
         if (settings.Impact is { } impact)
         {
-            stamps.Add(new Stamp.GivenImpact(impact));
+            stamps.Add(new Stamp.GivenImpact(impact, method.Impact(0)));
         }
         else if (settings.CrawlSpeed is { } enforced)
         {

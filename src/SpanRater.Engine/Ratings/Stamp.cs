@@ -18,9 +18,16 @@ public abstract record Stamp
     /// <param name="Meaning">What they are.</param>
     public sealed record GivenCapacities(CapacityMeaning Meaning) : Stamp;
 
+    /// <summary>The floor brings more dead load to a panel point than the dead load case has there: one of the two is wrong.</summary>
+    /// <param name="Joint">Name of the panel point.</param>
+    /// <param name="OfFloor">What the floor's parts bring to one truss there [N].</param>
+    /// <param name="OfCase">What case DC of the truss has there [N].</param>
+    public sealed record FloorOutweighsTruss(string Joint, double OfFloor, double OfCase) : Stamp;
+
     /// <summary>The dynamic allowance was given and replaces the method's own.</summary>
     /// <param name="Impact">The allowance [-].</param>
-    public sealed record GivenImpact(double Impact) : Stamp;
+    /// <param name="OfMethod">The most that the method's own comes to [-].</param>
+    public sealed record GivenImpact(double Impact, double OfMethod) : Stamp;
 
     /// <summary>Vehicles are taken to cross at crawl speed, without impact.</summary>
     /// <param name="Enforced">How that is enforced, as given.</param>

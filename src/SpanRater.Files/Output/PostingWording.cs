@@ -151,7 +151,7 @@ public static class PostingWording
     }
 
     /// <summary>What a rating says of loads that no posting rule covers.</summary>
-    public const string OthersRule = "No posting rule here covers these loads: what is too heavy is to stay off until an engineer has reviewed it. Loads for design or screening stand for others, and are never themselves on the road.";
+    public const string OthersRule = "No posting rule here covers these loads: what is too heavy is to stay off until an engineer has reviewed it, and a farm vehicle or a maintenance vehicle is carried alone on the bridge, with nothing beside it. Loads for design or screening stand for others, and are never themselves on the road.";
 
     /// <summary>The verdict on a load without a posting rule, as the JSON has it.</summary>
     /// <param name="verdict">The verdict.</param>

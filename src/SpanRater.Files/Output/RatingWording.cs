@@ -15,7 +15,7 @@ public static class RatingWording
         NotRatedReason.NoCapacity r => $"no capacity: column \"{MembersTable.ColumnOf(r.Capacity)}\" of members.csv is blank",
         NotRatedReason.PartOfLoading r => $"its standard form has a lane load as well, and the truck alone would flatter: rate \"{r.Loading}\" instead",
         NotRatedReason.NotATrainWithRods r => $"rods go slack, and \"{r.Load}\" is more than one train: a lane load, a crowd, tracks, or several vehicles. Over rods only single trains are rated",
-        NotRatedReason.Uncarried r => $"uncarried compression in {r.Member}: it only pulls, and at {ResultTable.Cut(r.Factor, 2)} of the vehicle, factored for {r.Level} level, it goes slack with nothing to take over. Every rating of this vehicle is withheld",
+        NotRatedReason.Uncarried r => $"uncarried compression in {r.Member}: it only pulls, and at {ResultTable.Cut(r.Factor, 2)} of the vehicle, factored for {r.Level} level, it goes slack with nothing to take over. Every rating of a truss member for this vehicle is withheld",
         NotRatedReason.NoPeaks r => $"its peaks could not be found by two routes that agree ({RefusalWording.Kind(r.Why)}): check coordinates, and the members marked tension only",
         NotRatedReason.RelievingAxlesWithRods r => $"relieving axles of {r.Vehicle} are to be left out, which has no meaning where rods go slack",
         NotRatedReason.NoPermitFactor => "permit_factor is missing in bridge.toml [rating]: a permit vehicle is rated with the factor its permit calls for",
@@ -158,7 +158,8 @@ public static class RatingWording
         Stamp.GivenCapacities { Meaning: CapacityMeaning.AllowableForce } => "allowable forces are used as given in members.csv",
         Stamp.GivenCapacities { Meaning: CapacityMeaning.DesignResistance } => "capacities are used as given in members.csv: design resistances, with their partial factors in them",
         Stamp.GivenCapacities => "capacities are used as given in members.csv: resistance, condition and system factors are taken to be in them",
-        Stamp.GivenImpact s => string.Create(CultureInfo.InvariantCulture, $"impact {s.Impact:0.00#} is given in bridge.toml and replaces the method's own"),
+        Stamp.GivenImpact s => string.Create(CultureInfo.InvariantCulture, $"impact {s.Impact:0.00#} is given in bridge.toml and replaces the method's own{(s.Impact < s.OfMethod ? ", which is up to " + s.OfMethod.ToString("0.00#", CultureInfo.InvariantCulture) + ": say why in the report" : "")}"),
+        Stamp.FloorOutweighsTruss s => $"warning: at {s.Joint} the dead load case DC of the truss has {Force(s.OfCase, units)}, less than the {Force(s.OfFloor, units)} that deck, beams and kerbs bring there by the floor's own weights: one of the two is wrong, and if it is the truss's, its factors are too high",
         Stamp.CrawlSpeed s => $"assumed: every vehicle crosses at crawl speed, at most 10 mph, so that none takes impact (crawl_speed in bridge.toml: \"{s.Enforced}\"). This holds only where it is enforced",
         Stamp.RidingSurfaceCounts s => string.Create(CultureInfo.InvariantCulture, $"riding surface as given in bridge.toml ({Words.Of(s.Surface)}): impact {s.Impact:0.00} on chords, end posts and diagonals of decks over 40 ft, for vehicles other than design loads; all other members keep the method's own"),
         Stamp.RidingSurfaceWithoutEffect s => $"the riding surface given in bridge.toml ({Words.Of(s.Surface)}) changes no impact here: impact or crawl_speed replaces it, the method knows no such allowance, or the deck is no longer than 40 ft",
@@ -222,6 +223,8 @@ public static class RatingWording
     private static string On(string? truss) => truss is null ? "" : $" ({truss} truss)";
 
     private static string Stress(double stress, DisplayUnits units) => $"{ResultTable.Figure(units.From(Quantity.Stress, stress), units.Name == "us" ? 2 : 1)} {units.Symbol(Quantity.Stress)}";
+
+    private static string Force(double force, DisplayUnits units) => $"{ResultTable.Figure(units.From(Quantity.Force, force), 2)} {units.Symbol(Quantity.Force)}";
 
     private static string Length(double metres, DisplayUnits units) =>
         $"{ResultTable.Figure(units.From(Quantity.Length, metres), 2)} {units.Symbol(Quantity.Length)}";

@@ -28,6 +28,7 @@ internal static class ImpactTelling
     {
         PartKind.Deck or PartKind.Stringer or PartKind.Floorbeam => "its span",
         PartKind.Hanger => "the length of deck from which load comes to it",
+        PartKind.Pin => "the shortest stretch that loads any of its bars in one sense, which gives the most",
         _ => "the stretch of the line in this sense that holds the load",
     };
 }

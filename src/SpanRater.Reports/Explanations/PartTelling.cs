@@ -47,8 +47,17 @@ internal static class PartTelling
             }
 
             string below = $"{Number(liveFactor)}·{Figure(Math.Abs(live), row, units)}·(1 + {Told.Number(impact, 3)})";
-            string sum = $"RF = ({top}) / ({below}) = {Figure(capacity - taken, row, units)} / {Figure(liveFactor * Math.Abs(live) * (1 + impact), row, units)} = {ResultTable.Cut(factor, 3)}";
-            yield return SheetUnits.Step(sum);
+            string sum = $"RF = ({top}) / ({below}) = {Figure(capacity - taken, row, units)} / {Figure(liveFactor * Math.Abs(live) * (1 + impact), row, units)}";
+            if (row.LighterWheel is not { } lighter)
+            {
+                yield return SheetUnits.Step($"{sum} = {ResultTable.Cut(factor, 3)}");
+                yield break;
+            }
+
+            double inProportion = (capacity - taken) / (liveFactor * Math.Abs(live) * (1 + impact));
+            yield return SheetUnits.Step($"{sum} = {ResultTable.Cut(inProportion, 3)} in proportion");
+            yield return new ResultBlock.Paragraph($"A lighter wheel stands on less of the deck, and so less of the vehicle passes than in proportion. At {ResultTable.Cut(factor, 3)} of {row.Vehicle.Name} its wheel is P = {ResultTable.Figure(units.From(Quantity.Force, lighter.Wheel.Load), 3)} {units.Symbol(Quantity.Force)}, b = {Told.Length(lighter.Wheel.ContactWidth, units)} wide, and brings {Value(lighter.Effect, row, units)}, presence in it: {Number(liveFactor)}·{Figure(lighter.Effect, row, units)}·(1 + {Told.Number(impact, 3)}) = {Figure(capacity - taken, row, units)}, all that is left.");
+            yield return SheetUnits.Step($"RF = {ResultTable.Cut(factor, 3)}");
         }
     }
 

@@ -115,7 +115,7 @@ internal static class SectionSheet
                 Property($"Ix [{sheet.InertiaUnit}]", p => sheet.InertiaFigure(p.Ix)),
                 Property($"Iy [{sheet.InertiaUnit}]", p => sheet.InertiaFigure(p.Iy)),
                 .. isBeam
-                    ? (IReadOnlyList<object?>[])[Property($"S of the top fibre [{sheet.ModulusUnit}]", p => sheet.ModulusFigure(p.TopModulus)), Property($"S of the bottom fibre [{sheet.ModulusUnit}]", p => sheet.ModulusFigure(p.BottomModulus))]
+                    ? (IReadOnlyList<object?>[])[Property($"to the top fibre [{sheet.SmallUnit}]", p => sheet.SmallFigure(p.Ix / p.TopModulus)), Property($"to the bottom fibre [{sheet.SmallUnit}]", p => sheet.SmallFigure(p.Ix / p.BottomModulus)), Property($"S of the top fibre [{sheet.ModulusUnit}]", p => sheet.ModulusFigure(p.TopModulus)), Property($"S of the bottom fibre [{sheet.ModulusUnit}]", p => sheet.ModulusFigure(p.BottomModulus))]
                     : [],
                 Property($"rx [{sheet.SmallUnit}]", p => sheet.SmallFigure(p.Rx)),
                 Property($"ry [{sheet.SmallUnit}]", p => sheet.SmallFigure(p.Ry)),

@@ -86,6 +86,45 @@ public sealed class FloorRatingTests : IDisposable
         });
     }
 
+    // The contact of a wheel goes by its load: a vehicle made lighter by the factor just passes, and one made heavier than in proportion does not.
+    [Theory]
+    [InlineData(PartEffect.Moment, 0.9)]
+    [InlineData(PartEffect.Moment, 4)]
+    [InlineData(PartEffect.Shear, 0.9)]
+    [InlineData(PartEffect.Shear, 4)]
+    public void Planks_UnderAVehicleTimesItsFactor_HaveAFactorOfOne(PartEffect effect, double heavier)
+    {
+        BridgeReading reading = BridgeFolder.Read(folder.Folder, []);
+        var vehicle = (Vehicle)reading.Catalogue.Find("Type 3")!;
+        PartRow Planks(double times) => Rate(reading.Bridge!, vehicle with { Train = vehicle.Train.Times(times) }, "LRFR").PartRows.First(r => r.Part == PartKind.Deck && r.ActsAs == effect);
+
+        PartRow row = Planks(heavier);
+        Assert.Equal(1, Planks(heavier * row.Passes!.Value).Factor!.Value, 1e-9);
+        Assert.Equal(row.Passes.Value * heavier, Planks(1).Passes!.Value, 1e-9);
+        double inProportion = (row.Capacity!.Value - row.FactoredDead) / (row.Level.LiveFactor!.Value * row.Live!.Value * (1 + row.Impact!.Value));
+        if (row.Factor < 1)
+        {
+            Assert.Equal(row.Passes, row.Factor);
+            Assert.Equal(row.Factor.Value, row.FactorWith(row.Capacity.Value)!.Value, 1e-12);
+            Assert.True(row.Factor < inProportion);
+        }
+        else
+        {
+            Assert.Equal(inProportion, row.Factor!.Value, 1e-12);
+        }
+    }
+
+    // By hand: an end of the floorbeam takes half of 12 ft of deck, stringers and itself; the case of the truss, made lighter than that, is told.
+    [Fact]
+    public void FloorHeavierThanTheCaseOfTheTruss_IsTold()
+    {
+        double floor = Row("floorbeam", PartEffect.Shear).DeadComponents;
+        folder.Write("loads.csv", "case,joint,up [kip]\nDC,L1,-2\n");
+        Assert.Equal(new Stamp.FloorOutweighsTruss("L1", floor, 2 * Kip), Assert.Single(RatingOf("Type 3").Stamps.OfType<Stamp.FloorOutweighsTruss>()));
+        folder.Write("loads.csv", "case,joint,up [kip]\nDC,L1,-3.1\n");
+        Assert.DoesNotContain(RatingOf("Type 3").Stamps, s => s is Stamp.FloorOutweighsTruss);
+    }
+
     // Floorbeams weigh on hangers and stringers on both: where their weight is not known, no lighter bridge is rated in their place.
     [Theory]
     [InlineData("stringers,stringer,,stringer,iron", "stringers,stringer,,,", "floorbeam", "hangers")]

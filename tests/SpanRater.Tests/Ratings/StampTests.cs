@@ -123,7 +123,7 @@ public class StampTests
 
         BridgeRating rating = Rate(bridge, "LRFR", OneAxle(VehicleClass.Maintenance));
 
-        Assert.Contains(new Stamp.GivenImpact(0.10), rating.Stamps);
+        Assert.Contains(new Stamp.GivenImpact(0.10, 0.33), rating.Stamps);
         Assert.DoesNotContain(rating.Stamps, s => s is Stamp.NoImpact);
         Assert.Equal(350 / (1.35 * 110), HangerRow(rating, "operating").Factor!.Value, 1e-12);
     }

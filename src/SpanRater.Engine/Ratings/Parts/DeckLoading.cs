@@ -42,11 +42,13 @@ internal sealed class DeckLoading(Bridge bridge, Floor floor, RatingMethod metho
         bool isTimber = part.Make.Material is TimberMaterial;
         AppliedImpact none = impact.Of(load.Class, isTimber, false, clear);
         double presence = method.RuleOf(load.Class).HasPresence ? method.Presence(1) : 1;
-        IReadOnlyList<PartLive> Wheel(Vehicle vehicle, double load)
+        PartLive.OnPlank On(Vehicle vehicle, double load)
         {
             var wheel = PlankWheel.Of(load, clear, top, width, thickness, part.Type, part.IsContinuous);
-            return [new PartLive.OnPlank(vehicle, wheel, (effect == PartEffect.Moment ? wheel.Moment : wheel.Shear) * (width / wheel.Spread), presence, none)];
+            return new PartLive.OnPlank(vehicle, wheel, (effect == PartEffect.Moment ? wheel.Moment : wheel.Shear) * (width / wheel.Spread), presence, none) { Times = part => On(vehicle, part * load) };
         }
+
+        IReadOnlyList<PartLive> Wheel(Vehicle vehicle, double load) => [On(vehicle, load)];
 
         IReadOnlyList<IReadOnlyList<PartLive>> ways = load switch
         {

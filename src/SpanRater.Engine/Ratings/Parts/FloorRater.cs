@@ -88,7 +88,7 @@ internal sealed class FloorRater
             Impact = live > 0 ? (withImpact / live) - 1 : null,
         };
         row = row with { Impact = worst.Select(p => p.Impact.Value).Distinct().Count() == 1 ? worst[0].Impact.Value : row.Impact };
-        return lacking.Length > 0 ? row : (PartRow)row.Rated(r => r);
+        return lacking.Length > 0 ? row : ((PartRow)row.Rated(r => r)).WithContact();
     }
 
     private (PartResistance? Resistance, IReadOnlyList<MissingDatum> Missing) CapacityOf(PartDemand demand, RatingLevel level)

@@ -57,6 +57,9 @@ public abstract record PartLive(double Along, double Across, AppliedImpact Impac
     /// <param name="Impact">Dynamic allowance on it.</param>
     public sealed record OnPlank(Vehicle Vehicle, PlankWheel Wheel, double Brings, double Presence, AppliedImpact Impact) : PartLive(Brings, Presence, Impact)
     {
+        /// <summary>The same wheel of the vehicle made lighter or heavier, with the contact that it then has; the argument is the part of the vehicle.</summary>
+        public required Func<double, OnPlank> Times { get; init; }
+
         /// <inheritdoc/>
         public override IEnumerable<Clause> Rests => Wheel.Clauses;
     }

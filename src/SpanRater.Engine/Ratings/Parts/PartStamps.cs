@@ -27,6 +27,17 @@ internal static class PartStamps
             }
         }
 
+        // Of simple floorbeams, whose end takes what lies on it.
+        foreach (PartRow end in rows.Where(r => r is { Part: PartKind.Floorbeam, ActsAs: PartEffect.Shear, Dead: { Line: null, Items.Count: > 0 } }).DistinctBy(r => r.At))
+        {
+            double ofCase = new[] { bridge.Cases, bridge.RightCases ?? [] }.Where(c => c.Count > 0)
+                .Min(cases => -cases.Where(c => c.Name == Bridge.ComponentsCase).SelectMany(c => c.Loads).Where(l => l.Joint == end.At).Sum(l => l.Up));
+            if (ofCase < end.DeadComponents * (1 - 0.02))
+            {
+                yield return new Stamp.FloorOutweighsTruss(end.At, end.DeadComponents, ofCase);
+            }
+        }
+
         if (rows.Any(r => r.Vehicle.Class == VehicleClass.Emergency && r.Part is not (PartKind.Floorbeam or PartKind.Hanger)) && bridge.Deck.Roadway is { } roadway && bridge.Deck.LanesLoaded(LeverRule.LanesOn(roadway), null) > 1)
         {
             yield return new Stamp.EmergencyAloneOnParts();

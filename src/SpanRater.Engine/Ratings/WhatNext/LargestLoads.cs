@@ -8,8 +8,8 @@ namespace SpanRater;
 /// <param name="Reason">Why there is none; null where there is one.</param>
 public sealed record LargestLoad(LiveLoad Load, string Level, RatingRow? Lowest, bool IsAtMost, NotRatedReason? Reason)
 {
-    /// <summary>How much of the load rated passes: the factor [-]; null where there is none.</summary>
-    public double? Scale => Lowest?.Factor;
+    /// <summary>How much of the load rated passes [-]; null where there is none.</summary>
+    public double? Scale => Lowest?.Passes;
 }
 
 /// <summary>
@@ -69,7 +69,7 @@ public sealed class LargestLoads
     {
         RatingRow[] rows = [.. rating.Rows.Where(r => r.Vehicle == load && r.Level.Name == level)];
         NotRatedReason? reason = rows.FirstOrDefault(r => r.IsAboutItsVehicle)?.Reason;
-        RatingRow? lowest = reason is null ? rows.Where(r => r.Factor is not null).MinBy(r => Math.Round(r.Factor!.Value, 9)) : null;
+        RatingRow? lowest = reason is null ? rows.Where(r => r.Passes is not null).MinBy(r => Math.Round(r.Passes!.Value, 9)) : null;
         return new LargestLoad(load, level, lowest, rows.Any(r => r.LacksCapacity), reason);
     }
 }

@@ -65,7 +65,7 @@ public static class LimitsPage
         [
             .. limits.Loads.Where(l => !IsGeneral(l)).Select(l => (IReadOnlyList<object?>)
             [
-                l.Load.Name,
+                l.Load.Name + (l.Lowest?.Beside is { } beside ? $" beside {beside.Vehicle.Name}" : ""),
                 l.Level,
                 l.Scale is { } scale ? $"{(l.IsAtMost ? "at most " : "")}{ResultTable.Cut(scale, 2)} of it" : "not rated",
                 Weight(l),

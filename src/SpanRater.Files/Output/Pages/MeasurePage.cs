@@ -101,7 +101,7 @@ public static class MeasurePage
 
         return unmeasured.FirstOrDefault() is { } bare ? $"{(isWhole ? "Of the truss members measure" : "Measure")} first: {RatingWording.Member(bare)}, on which nothing was measured; its factor is {Words.Factor(bare.Factor)} in {Words.Of(bare.Sense)} under {RatingWording.Under(bare)} at {bare.Level.Name} level."
             : readings.Length > 0 ? "No doubt of a reading costs any factor."
-            : withheld ? "Ratings are withheld, so that no factor is there that a reading could lower: rate says which bar goes slack."
+            : withheld ? "Ratings are withheld, so that no factor is there that a reading could lower: rate says which bar goes slack, and explain --member with its name at what load. Look there for a rod that crosses it and would take over, and at what the dead load rests on."
             : "No member is rated from its section, so that no reading counts: write sections.csv and findings.csv.";
     }
 

@@ -48,7 +48,7 @@ public static class RatingPage
         }
         else if (lowest.Length > 0)
         {
-            blocks.Add(new ResultBlock.Heading(rating.PartRows.Count > 0 ? "Lowest factor of each part and effect" : "Lowest factor of each member and sense"));
+            blocks.Add(new ResultBlock.Heading(rating.PartRows.Count > 0 ? "Lowest factor of each part and effect, at levels that govern" : "Lowest factor of each member and sense, at levels that govern"));
             blocks.Add(new ResultBlock.Grid(RatingTables.Of(lowest.Where(r => r.Status != RatingStatus.NotLoaded), units)));
             blocks.AddRange(RatingWording.NotApplicable(lowest));
             blocks.Add(new ResultBlock.Paragraph(string.Create(CultureInfo.InvariantCulture, $"Of {rating.Rows.Count} rows; --all prints every one, and CSV and JSON hold them.")));
