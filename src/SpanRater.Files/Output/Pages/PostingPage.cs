@@ -69,6 +69,10 @@ public static class PostingPage
         {
             blocks.AddRange(AlternativesSection.Blocks(alternatives, units));
         }
+        else if (!Alternatives.Types(posting).Any())
+        {
+            blocks.Add(new ResultBlock.Paragraph("What would help is worked for legal types and emergency vehicles, and none was asked for: measure says which reading to take first, and rate which part comes next."));
+        }
 
         string[] stamps = [.. rating.Stamps.Select(s => RatingWording.Of(s, units))];
         blocks.Add(new ResultBlock.Items("Assumed, or done in place of what was asked:", stamps));

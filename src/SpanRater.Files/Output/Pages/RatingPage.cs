@@ -61,7 +61,7 @@ public static class RatingPage
 
         else if (rating.Withheld.FirstOrDefault() is { Vehicle: { } withheld, Reason: { } slack })
         {
-            blocks.Add(new ResultBlock.Paragraph($"Open why it is withheld with explain: --member \"{slack.Member}\" --vehicle \"{withheld.Name}\" gives the placement, the forces there and the sum."));
+            blocks.Add(new ResultBlock.Paragraph($"Open why it is withheld with explain: --member \"{slack.Member}\" --vehicle \"{withheld.Name}\" gives the placement, the forces there and the sum. Look at the bridge for a rod that crosses it in its panel and would take over, and at what the dead load rests on; limits gives the largest single axle."));
         }
 
         blocks.AddRange(RatingWording.Caps(everyRow ? rating.Rows : lowest));
