@@ -1,0 +1,74 @@
+/* The influence line of the chosen member under the deck, with the axles on it and what each adds. */
+const Line = (() => {
+  "use strict";
+
+  const { svg, html, force, length, fixed, short } = Figures;
+  const HEIGHT = 260;
+  const MIDDLE = 128;
+  const TALLEST = 92;
+
+  function make(root) {
+    root.setAttribute("viewBox", `0 0 ${Elevation.WIDTH} ${HEIGHT}`);
+    return { root };
+  }
+
+  /* One line, drawn anew when another member is chosen. */
+  function setMember(drawing, facts, at, m) {
+    const line = facts.members[m].line;
+    const most = Math.max(...line.map(Math.abs)) || 1;
+    const y = (ordinate) => MIDDLE - (ordinate / most) * TALLEST;
+    const points = facts.stations.map((x, i) => [at.x(x), y(line[i])]);
+    const [first, last] = [points[0], points[points.length - 1]];
+    drawing.root.replaceChildren();
+    drawing.root.append(svg("polygon", { points: [[first[0], MIDDLE], ...points, [last[0], MIDDLE]].map((p) => p.join(",")).join(" "), class: "area" }));
+    drawing.root.append(svg("line", { x1: first[0], y1: MIDDLE, x2: last[0], y2: MIDDLE, class: "axis" }));
+    drawing.root.append(svg("polyline", { points: points.map((p) => p.join(",")).join(" "), class: "curve" }));
+    const extremes = new Set([line.indexOf(Math.max(...line)), line.indexOf(Math.min(...line))].filter((i) => Math.abs(line[i]) > 1e-9 * most));
+    for (const i of extremes) {
+      drawing.root.append(svg("text", { x: points[i][0], y: points[i][1] + (line[i] > 0 ? -10 : 24), class: "ordinate" }, `${line[i] > 0 ? "+" : ""}${fixed(line[i], 3)}`));
+    }
+    facts.panelPoints.forEach((j, i) => drawing.root.append(svg("text", { x: at.x(facts.stations[i]), y: HEIGHT - 8, class: "name" }, short(facts.joints[j].name, 6))));
+    drawing.axles = svg("g", { class: "axles" });
+    drawing.root.append(drawing.axles);
+    drawing.y = y;
+    drawing.at = at;
+    drawing.line = line;
+  }
+
+  function showAxles(drawing, facts, roll, axles) {
+    drawing.axles.replaceChildren();
+    axles.forEach((x, k) => {
+      const ordinate = Peaks.ordinate(facts.stations, drawing.line, x, roll.approach);
+      if (ordinate === 0) {
+        return;
+      }
+      drawing.axles.append(
+        svg("line", { x1: drawing.at.x(x), y1: MIDDLE, x2: drawing.at.x(x), y2: drawing.y(ordinate), class: "bar" }),
+        svg("circle", { cx: drawing.at.x(x), cy: drawing.y(ordinate), r: 5, class: "dot" }),
+        svg("text", { x: drawing.at.x(x), y: MIDDLE + (ordinate > 0 ? 22 : -10), class: "axle" }, String(k + 1)));
+    });
+  }
+
+  /* The sum as a table: axle, where, load, ordinate, product; then the share. */
+  function tabulate(body, facts, roll, axles, m) {
+    const line = facts.members[m].line;
+    let sum = 0;
+    const rows = axles.map((x, k) => {
+      const ordinate = Peaks.ordinate(facts.stations, line, x, roll.approach);
+      sum += ordinate * roll.vehicle.loads[k];
+      return row(String(k + 1), length(facts, x), force(facts, roll.vehicle.loads[k]), fixed(ordinate, 5), force(facts, ordinate * roll.vehicle.loads[k], 3));
+    });
+    const share = roll.vehicle.shares[roll.truss];
+    rows.push(row("sum, whole vehicle", "", "", "", force(facts, sum, 3)));
+    rows.push(row(`times share ${share === null ? "not available here" : fixed(share, 4)}`, "", "", "", share === null ? "" : force(facts, share * sum, 3)));
+    body.replaceChildren(...rows);
+  }
+
+  function row(...cells) {
+    const made = html("tr");
+    cells.forEach((cell, i) => made.append(html(i === 0 ? "th" : "td", cell, i === 0 ? { scope: "row" } : { class: "number" })));
+    return made;
+  }
+
+  return { make, setMember, showAxles, tabulate };
+})();
