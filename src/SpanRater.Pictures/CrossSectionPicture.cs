@@ -67,10 +67,34 @@ public static class CrossSectionPicture
         }
 
         sheet.Space(8);
-        sheet.Paragraph("signs", $"{Seen}{(sections.Any(s => s.Wheels.Count > 0) ? Wheels : "")}{(sections.Any(s => s.Strips.Count > 0) ? Strips : "")}{Rule}", 14);
+        sheet.Paragraph("signs", SignsOf(sections), 14);
         sheet.Paragraph("caution", Words.Caution, 14);
         return sheet.ToPicture();
     }
+
+    /// <summary>The same arrangements drawn each by itself, without the page around them.</summary>
+    /// <param name="deck">The deck; its truss spacing and roadway must be given where anything has a share.</param>
+    /// <param name="shares">The vehicles and their shares.</param>
+    /// <param name="strips">Lane loads and crowds.</param>
+    /// <param name="units">Units shown.</param>
+    public static IReadOnlyList<(CrossSection Section, Drawing Drawing)> Drawings(Deck deck, IReadOnlyList<VehicleShares> shares, IReadOnlyList<StripShares> strips, DisplayUnits units)
+    {
+        ArgumentNullException.ThrowIfNull(deck);
+        ArgumentNullException.ThrowIfNull(shares);
+        ArgumentNullException.ThrowIfNull(strips);
+        ArgumentNullException.ThrowIfNull(units);
+        CrossSection[] sections =
+        [
+            .. shares.Where(s => s.Outcome is ShareOutcome.Found).SelectMany(s => SectionsOf(deck, s)),
+            .. strips.Where(s => s.IsFound).SelectMany(s => SectionsOf(deck, s, units)),
+        ];
+        return [.. sections.Select(s => (s, Cropping.ToParts(new CrossSectionDrawing(deck, s, units).Draw())))];
+    }
+
+    /// <summary>How the cross-sections are to be read, in words.</summary>
+    /// <param name="sections">The cross-sections.</param>
+    public static string SignsOf(IReadOnlyList<CrossSection> sections) =>
+        $"{Seen}{(sections.Any(s => s.Wheels.Count > 0) ? Wheels : "")}{(sections.Any(s => s.Strips.Count > 0) ? Strips : "")}{Rule}";
 
     private static IEnumerable<CrossSection> SectionsOf(Deck deck, VehicleShares group)
     {

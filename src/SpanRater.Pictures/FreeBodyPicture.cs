@@ -18,24 +18,49 @@ public static class FreeBodyPicture
         ArgumentNullException.ThrowIfNull(worked);
         ArgumentNullException.ThrowIfNull(notation);
         WorkedStep shown = worked.Steps[step];
-        int[] sought = [.. shown.Found, .. worked.Steps.Skip(step + 1).SelectMany(s => s.Found)];
-        var forces = new BodyForces(worked, notation, worked.Forces, sought);
         var sheet = new Sheet(title);
+        sheet.Place(Body(worked, step, notation));
         if (shown.Kind == StepKind.Joint)
         {
-            sheet.Place(JointDrawing.Of(forces, shown.Joints[0]));
             sheet.Space(6);
             sheet.Paragraph("where", "Where it stands:", Sheet.TextSize, Ink.Black);
             sheet.Place(Elevation(worked, shown, notation.Units));
-        }
-        else
-        {
-            sheet.Place(new BodyDrawing { Forces = forces, Joints = shown.Joints, Centre = shown.Kind == StepKind.Section ? CentreOf(worked, shown.Equations[0].Balances[0], notation) : null }.Draw());
         }
 
         sheet.Space(8);
         sheet.Paragraph("signs", Signs(shown.Kind, notation), 14);
         return sheet.ToPicture();
+    }
+
+    /// <summary>How the arrows of a free body of one step are to be read, in words.</summary>
+    /// <param name="kind">The kind of step.</param>
+    /// <param name="notation">How forces are shown.</param>
+    public static string SignsOf(StepKind kind, ForceNotation notation)
+    {
+        ArgumentNullException.ThrowIfNull(notation);
+        return Signs(kind, notation);
+    }
+
+    /// <summary>The free body of one step alone, without the page around it.</summary>
+    /// <param name="worked">The solution.</param>
+    /// <param name="step">Position of the step.</param>
+    /// <param name="notation">How forces are shown.</param>
+    public static Drawing DrawingOfStep(WorkedSolution worked, int step, ForceNotation notation)
+    {
+        ArgumentNullException.ThrowIfNull(worked);
+        ArgumentNullException.ThrowIfNull(notation);
+        return Cropping.ToParts(Body(worked, step, notation));
+    }
+
+    /// <summary>The part that a cut leaves, for the member sought there, without the page around it.</summary>
+    /// <param name="check">The check.</param>
+    /// <param name="cut">Position of the cut.</param>
+    /// <param name="notation">How forces are shown.</param>
+    public static Drawing DrawingOfCut(SectionCheck check, int cut, ForceNotation notation)
+    {
+        ArgumentNullException.ThrowIfNull(check);
+        ArgumentNullException.ThrowIfNull(notation);
+        return Cropping.ToParts(CutBody(check, cut, notation));
     }
 
     /// <summary>The part that a section cuts off, for the member sought.</summary>
@@ -57,15 +82,31 @@ public static class FreeBodyPicture
         for (int c = 0; c < check.Cuts.Count; c++)
         {
             SectionCut cut = check.Cuts[c];
-            int[] found = [.. check.Cuts.Take(c).Select(b => b.Member)];
-            var forces = new BodyForces(check.Worked, notation, check.Forces, cut.Cut.Where(m => !found.Contains(m)));
             sheet.Paragraph("cut", $"Cut {c + 1} of {check.Cuts.Count}, for {check.Worked.Truss.Members[cut.Member].Name}:", Sheet.TextSize, Ink.Black);
-            sheet.Place(new BodyDrawing { Forces = forces, Joints = cut.Balance.Joints, Centre = CentreOf(check.Worked, cut.Balance, notation) }.Draw());
+            sheet.Place(CutBody(check, c, notation));
             sheet.Space(8);
         }
 
         sheet.Paragraph("signs", Signs(StepKind.Section, notation), 14);
         return sheet.ToPicture();
+    }
+
+    private static Drawing Body(WorkedSolution worked, int step, ForceNotation notation)
+    {
+        WorkedStep shown = worked.Steps[step];
+        int[] sought = [.. shown.Found, .. worked.Steps.Skip(step + 1).SelectMany(s => s.Found)];
+        var forces = new BodyForces(worked, notation, worked.Forces, sought);
+        return shown.Kind == StepKind.Joint
+            ? JointDrawing.Of(forces, shown.Joints[0])
+            : new BodyDrawing { Forces = forces, Joints = shown.Joints, Centre = shown.Kind == StepKind.Section ? CentreOf(worked, shown.Equations[0].Balances[0], notation) : null }.Draw();
+    }
+
+    private static Drawing CutBody(SectionCheck check, int index, ForceNotation notation)
+    {
+        SectionCut cut = check.Cuts[index];
+        int[] found = [.. check.Cuts.Take(index).Select(b => b.Member)];
+        var forces = new BodyForces(check.Worked, notation, check.Forces, cut.Cut.Where(m => !found.Contains(m)));
+        return new BodyDrawing { Forces = forces, Joints = cut.Balance.Joints, Centre = CentreOf(check.Worked, cut.Balance, notation) }.Draw();
     }
 
     private static string Signs(StepKind kind, ForceNotation notation)

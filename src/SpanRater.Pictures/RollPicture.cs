@@ -43,7 +43,7 @@ public static class RollPicture
         DrawStand(sheet, peak is null ? crossing.Lines : crossing.LinesAt(peak), shown, peak, units);
         sheet.Space(14);
         sheet.Paragraph("envelope", $"Largest tension and compression of each member as {vehicle.Name} rolls over, in both directions", 17, Ink.Black);
-        (Drawing bars, Axis bottom) = EnvelopeBars.Of(truss, peaks, shown, units);
+        (Drawing bars, Axis bottom) = EnvelopeBars.Of(truss, [.. peaks.Select(p => (p.Tension?.Force, p.Compression?.Force))], shown, units);
         sheet.Place(bars, bottom: bottom);
         sheet.Paragraph("legend", "Tension: plain bars to the right. Compression: hatched bars to the left. Framed: the member shown above.", 14);
         if (rods)

@@ -33,6 +33,9 @@ internal sealed class BridgeCommand
         HelpName = "BRIDGE",
     };
 
+    /// <summary>The catalogues that the command line adds.</summary>
+    public IReadOnlyList<string> CataloguesIn(ParseResult parsed) => common.CataloguesIn(parsed);
+
     /// <summary>An option that names a member of the bridge.</summary>
     public Option<string?> MemberOption(string description)
     {

@@ -27,7 +27,7 @@ internal static class ReportCommand
             }
 
             string version = typeof(CommandLineProgram).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion;
-            var report = FieldReport.Of(rating, reading, InputFile.In(parsed.GetRequiredValue(command.Bridge)), units, day, version);
+            var report = FieldReport.Of(rating, reading, InputFile.In(parsed.GetRequiredValue(command.Bridge), command.CataloguesIn(parsed)), units, day, version);
             return answer.Deliver(ReportFile.Html(report), string.Join("\n", report.Decision), report.IsAnswer, report.UndercutsLimit);
         });
     }

@@ -38,6 +38,10 @@ internal sealed class FindingsTable
         floorNames = floor;
     }
 
+    /// <summary>Every observation: on what, on which trusses (0 for the left or only one, 1 for the right one), and whether that is a part of the floor.</summary>
+    public IReadOnlyList<(string Member, IReadOnlyList<int> Trusses, bool IsOnFloor, Observation Seen)> Rows =>
+        [.. rows.Select(r => (r.Member, (IReadOnlyList<int>)r.Trusses, floorNames.Contains(r.Member), r.Seen))];
+
     /// <summary>The members that something was seen on, in the order first named.</summary>
     public IEnumerable<string> Members => rows.Select(r => r.Member).Distinct();
 

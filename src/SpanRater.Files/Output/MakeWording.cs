@@ -64,7 +64,9 @@ public static class MakeWording
         return $"{place}{part}{What(seen)}{doubt}{(origin.Length == 0 ? "; not said who saw it, nor how" : $" ({string.Join("; ", origin)})")}";
     }
 
-    private static string What(Observation seen) => seen switch
+    /// <summary>What was seen, without where, doubt and by whom.</summary>
+    /// <param name="seen">What was seen.</param>
+    public static string What(Observation seen) => seen switch
     {
         Observation.Remaining o => $"{SectionWords.Of(o.Dimension)} {SectionWords.Length(o.Value)} remains{(o.Face is { } face ? $", lost at the {Face(face)}" : "")}",
         Observation.Gone => "gone",

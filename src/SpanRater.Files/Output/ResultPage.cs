@@ -17,12 +17,20 @@ public abstract record ResultBlock
     /// <summary>A sentence or two.</summary>
     /// <param name="Text">The sentences.</param>
     /// <param name="Strong">True where it must not be overlooked.</param>
-    public sealed record Paragraph(string Text, bool Strong = false) : ResultBlock;
+    public sealed record Paragraph(string Text, bool Strong = false) : ResultBlock
+    {
+        /// <summary>True where it tells what was sought: a page for learners may hide it until asked for.</summary>
+        public bool IsAnswer { get; init; }
+    }
 
     /// <summary>Items under a lead.</summary>
     /// <param name="Lead">What they are.</param>
     /// <param name="Entries">The items.</param>
-    public sealed record Items(string Lead, IReadOnlyList<string> Entries) : ResultBlock;
+    public sealed record Items(string Lead, IReadOnlyList<string> Entries) : ResultBlock
+    {
+        /// <summary>True where they tell what was sought: a page for learners may hide them until asked for.</summary>
+        public bool IsAnswer { get; init; }
+    }
 
     /// <summary>A table.</summary>
     /// <param name="Content">The table.</param>
@@ -31,7 +39,11 @@ public abstract record ResultBlock
     /// <summary>An equation, or one step of it, on a line of its own.</summary>
     /// <param name="Text">As a terminal shows it: plain characters.</param>
     /// <param name="Tex">The same as TeX, without dollar signs.</param>
-    public sealed record Equation(string Text, string Tex) : ResultBlock;
+    public sealed record Equation(string Text, string Tex) : ResultBlock
+    {
+        /// <summary>True where it works out what was sought: a page for learners may hide it until asked for.</summary>
+        public bool IsAnswer { get; init; }
+    }
 
     /// <summary>A picture in a file of its own.</summary>
     /// <param name="Caption">What it shows.</param>

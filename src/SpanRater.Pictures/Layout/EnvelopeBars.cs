@@ -9,22 +9,24 @@ internal static class EnvelopeBars
     private const double Bar = 13;
     private const double Size = 14;
     private const double Figure = 74;
+    private const double LongestName = 336;
 
     /// <summary>The drawing and its axis.</summary>
     /// <param name="truss">The truss.</param>
-    /// <param name="peaks">Peaks, by member.</param>
+    /// <param name="forces">Largest tension and compression by member, tension positive [N]; null where there is none.</param>
     /// <param name="pointedOut">Position of the member that is pointed out; null for none.</param>
     /// <param name="units">Units shown.</param>
-    public static (Drawing Drawing, Axis Bottom) Of(Truss truss, IReadOnlyList<PeakPair> peaks, int? pointedOut, DisplayUnits units)
+    public static (Drawing Drawing, Axis Bottom) Of(Truss truss, IReadOnlyList<(double? Tension, double? Compression)> forces, int? pointedOut, DisplayUnits units)
     {
-        double Shown(Peak? peak) => units.From(Quantity.Force, peak?.Force ?? 0);
-        double most = Math.Max(0, peaks.Max(p => Shown(p.Tension))), least = Math.Min(0, peaks.Min(p => Shown(p.Compression)));
+        double Shown(double? force) => units.From(Quantity.Force, force ?? 0);
+        double most = Math.Max(0, forces.Max(f => Shown(f.Tension))), least = Math.Min(0, forces.Min(f => Shown(f.Compression)));
         if (most == least)
         {
             (least, most) = (-1, 1);
         }
 
-        double indent = Math.Min(360, truss.Members.Max(m => Lettering.Width(m.Name, Size)) + 24);
+        string[] names = [.. truss.Members.Select(m => Lettering.Fitted(m.Name, Size, LongestName))];
+        double indent = names.Max(n => Lettering.Width(n, Size)) + 24;
         double scale = (Sheet.InnerWidth - indent - (2 * Figure)) / (most - least);
         IReadOnlyList<MemberGroup> groups = ReadingOrder.Of(truss);
         bool headed = groups.Any(g => g.Heading(groups.Count).Length > 0);
@@ -47,7 +49,7 @@ internal static class EnvelopeBars
             foreach (int m in group.Members)
             {
                 y -= Row;
-                parts.AddRange(RowOf(truss.Members[m].Name, peaks[m], m == pointedOut, y + (Row / 2), view, units));
+                parts.AddRange(RowOf(names[m], forces[m], m == pointedOut, y + (Row / 2), view, units));
             }
         }
 
@@ -57,7 +59,7 @@ internal static class EnvelopeBars
         return (view.Drawing(Sheet.InnerWidth, height, parts), new Axis($"force [{unit}], tension positive", Scales.Ticks(least, most, 8)));
     }
 
-    private static IEnumerable<DrawingPart> RowOf(string name, PeakPair peaks, bool pointedOut, double middle, View view, DisplayUnits units)
+    private static IEnumerable<DrawingPart> RowOf(string name, (double? Tension, double? Compression) forces, bool pointedOut, double middle, View view, DisplayUnits units)
     {
         if (pointedOut)
         {
@@ -68,12 +70,12 @@ internal static class EnvelopeBars
         yield return new Text(name, view.Moved(new(view.Left, middle), 6, 0), name, Size, Ink.Black, TextAnchor.Left);
         foreach (Sense sense in (Sense[])[Sense.Tension, Sense.Compression])
         {
-            if (peaks.Of(sense) is not { } peak)
+            if ((sense == Sense.Tension ? forces.Tension : forces.Compression) is not { } force)
             {
                 continue;
             }
 
-            double end = units.From(Quantity.Force, peak.Force), half = Bar / 2 / view.ScaleY;
+            double end = units.From(Quantity.Force, force), half = Bar / 2 / view.ScaleY;
             DrawingPoint[] bar = [new(0, middle - half), new(end, middle - half), new(end, middle + half), new(0, middle + half)];
             Ink ink = InfluenceStrokes.StyleOf(sense, 1).Ink;
             yield return new Area($"{name}, {sense}", bar, sense == Sense.Tension ? Ink.TensionTint : Ink.CompressionTint);
@@ -94,7 +96,7 @@ internal static class EnvelopeBars
                 OnPaper: true);
         }
 
-        if (peaks.Tension is null && peaks.Compression is null)
+        if (forces is (null, null))
         {
             yield return new Text($"{name}, none", view.Moved(new(0, middle), 7, 0), "no force", Size, Ink.Grey, TextAnchor.Left);
         }

@@ -32,6 +32,28 @@ internal static class Lettering
         return font.MeasureText(text);
     }
 
+    /// <summary>The text where it fits, else as much of its beginning as does, and an ellipsis; where it is shown whole stands elsewhere.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="size">Height of the letters' body [px].</param>
+    /// <param name="width">Width there is [px].</param>
+    public static string Fitted(string text, double size, double width)
+    {
+        const string Ellipsis = "…";
+        if (text.Length < 400 && Width(text, size) <= width)
+        {
+            return text;
+        }
+
+        int kept = 0;
+        while (kept < text.Length && Width(text[..(kept + 1)] + Ellipsis, size) <= width)
+        {
+            kept++;
+        }
+
+        // A pair of surrogates is one letter.
+        return text[..(kept > 0 && char.IsHighSurrogate(text[kept - 1]) ? kept - 1 : kept)] + Ellipsis;
+    }
+
     /// <summary>The text in lines no wider than allowed; a word too long for a line is cut between letters, and nothing is lost.</summary>
     /// <param name="text">The text.</param>
     /// <param name="size">Height of the letters' body [px].</param>

@@ -13,6 +13,10 @@ internal static class CapacitySheet
         _ => [],
     };
 
+    /// <summary>The sheet of a capacity without any load; nothing where it does not follow from section and material.</summary>
+    public static IEnumerable<ResultBlock> Of(MemberCapacityRow row, DisplayUnits units) =>
+        row.AsFound?.Resistance is { } resistance ? Sheet(resistance, row.Member.Name, row.Sense, new SheetUnits(units)) : [];
+
     /// <summary>The sheet of bars that hang something.</summary>
     public static IEnumerable<ResultBlock> OfBars(MemberResistance bars, string name, SheetUnits sheet) => Sheet(bars, name, Sense.Tension, sheet);
 

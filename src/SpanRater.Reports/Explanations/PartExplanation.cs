@@ -24,15 +24,12 @@ public static class PartExplanation
         Bridge bridge = rating.Bridge;
         PartRow[] rows = [.. rating.PartRows.Where(r => r.Name == part && r.Vehicle.Name == vehicle.Name)];
         string kind = PartWords.Of(rows[0].Part);
-        var blocks = new List<ResultBlock>
-        {
+        List<ResultBlock> blocks =
+        [
             new ResultBlock.Heading($"{bridge.Name}: the rating of {part} for {vehicle.Name} ({rating.Method.Name})", 1),
             new ResultBlock.Paragraph($"{char.ToUpperInvariant(rating.Method.FullName[0])}{rating.Method.FullName[1..]}. {char.ToUpperInvariant(part[0])}{part[1..]}{(part.Contains(kind, StringComparison.OrdinalIgnoreCase) ? "" : $" ({kind})")}. {vehicle.Name}: {LiveLoadWording.Describe(vehicle, units)}."),
-            new ResultBlock.Equation(
-                "RF = (C − γDC·DC − γDW·DW) / (γLL·LL·(1 + IM))",
-                "RF = \\frac{C - \\gamma_{DC}\\,DC - \\gamma_{DW}\\,DW}{\\gamma_{LL}\\,LL\\,(1 + IM)}"),
-            new ResultBlock.Paragraph($"C is the capacity, DC and DW the effects of components and wearing surface, LL that of the live load, IM the dynamic allowance, each γ its load factor.{(rows.Any(r => r.Beside is not null) ? " With a legal vehicle in the next lane γN·N·(1 + IM), which stays as it is while the vehicle is scaled, is taken off above the line as well." : "")}"),
-        };
+            .. RatingFormula.Of(RatingFormula.OfParts, rows),
+        ];
         if (bridge.Floor?.Parts.FirstOrDefault(p => p.Name == part) is { } onFloor)
         {
             blocks.AddRange(SectionSheet.Of(onFloor, units));

@@ -25,15 +25,12 @@ public static class RatingExplanation
         Bridge bridge = rating.Bridge;
         string name = bridge.Truss.Members[member].Name;
         MemberRow[] rows = [.. rating.MemberRows.Where(r => r.MemberIndex == member && r.Vehicle.Name == vehicle.Name && (sense is null || r.Sense == sense))];
-        var blocks = new List<ResultBlock>
-        {
+        List<ResultBlock> blocks =
+        [
             new ResultBlock.Heading($"{bridge.Name}: how {name} is rated for {vehicle.Name} ({rating.Method.Name})", 1),
             new ResultBlock.Paragraph($"{char.ToUpperInvariant(rating.Method.FullName[0])}{rating.Method.FullName[1..]}. {name}{(bridge.Truss.Members[member].Role.Length > 0 ? $", {bridge.Truss.Members[member].Role}" : "")}.{$" {vehicle.Name}: {LiveLoadWording.Describe(vehicle, units)}."}"),
-            new ResultBlock.Equation(
-                "RF = (C − γDC·DC − γDW·DW) / (γLL·LL·(1 + IM))",
-                "RF = \\frac{C - \\gamma_{DC}\\,DC - \\gamma_{DW}\\,DW}{\\gamma_{LL}\\,LL\\,(1 + IM)}"),
-            new ResultBlock.Paragraph($"C is the capacity, DC and DW the dead forces of components and wearing surface, LL the live force of one truss, IM the dynamic allowance; forces positive in the sense rated, each γ its load factor.{(rows.Any(r => r.Beside is not null) ? " With a legal vehicle in the next lane γN·N·(1 + IM), which stays as it is while the vehicle is scaled, is taken off above the line as well." : "")}"),
-        };
+            .. RatingFormula.Of(RatingFormula.OfMembers, rows),
+        ];
         blocks.AddRange(SlackTelling.Of(rows, rating, units));
         foreach ((string? truss, MemberMake make) in Makes(rows, bridge))
         {

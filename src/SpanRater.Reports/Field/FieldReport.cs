@@ -9,7 +9,11 @@ namespace SpanRater.Reports;
 /// <param name="Blocks">What it says.</param>
 /// <param name="Drawing">What it shows; null for nothing.</param>
 /// <param name="InWords">The drawing in words, for who cannot see it.</param>
-public sealed record ReportChapter(string Id, string Title, IReadOnlyList<ResultBlock> Blocks, Drawing? Drawing = null, string InWords = "");
+public sealed record ReportChapter(string Id, string Title, IReadOnlyList<ResultBlock> Blocks, Drawing? Drawing = null, string InWords = "")
+{
+    /// <summary>What follows the blocks: drawings, and what opens.</summary>
+    public IReadOnlyList<ReportPart> Parts { get; init; } = [];
+}
 
 /// <summary>
 /// The report that goes to the field: the decision first, what was rated and what was not, then all that led to it. Made of the pages that the commands print, so that the two
@@ -32,6 +36,9 @@ public sealed record FieldReport(
     /// <summary>Whether the bridge is under the line below which it is to be closed.</summary>
     public bool UndercutsLimit { get; init; }
 
+    /// <summary>Anchors of the ratings that are opened in the report, by the row itself.</summary>
+    public IReadOnlyDictionary<RatingRow, string> Opens { get; init; } = new Dictionary<RatingRow, string>();
+
     /// <summary>Blank lines to sign.</summary>
     public static IReadOnlyList<string> SignOff { get; } = ["Rated by", "Checked by", "Responsible licensed engineer", "Decision and its date", "Seal"];
 
@@ -53,28 +60,37 @@ public sealed record FieldReport(
             ? PostingPage.WithoutRule(bridge, rating.Method)
             : PostingPage.Of(posting, reading.PostedKindsNotAsked, units, Alternatives.Of(posting, reading.VehiclesAsked));
         Drawing elevation = RatingPicture.Elevation(rating, units);
-        var chapters = new List<ReportChapter>
-        {
+        IReadOnlyDictionary<RatingRow, string> opens = CapacityChapters.Opens(rating);
+        MemberRow? followed = Followed(rating);
+        ReportChapter[] chapters =
+        [
+            NearTheTop.Governing(rating, opens),
+            NearTheTop.NotRated(rating, reading.OwnVehiclesNotAsked, units),
             new("elevation", "Elevation with the lowest factors", [], elevation, InWords(rating)),
-            new("rating", "Rating", Body(rate)),
+            new("rating", "Rating", [.. RatingPage.Tables(rating, units, everyRow: false), .. RatingPage.CapsAndDeadLoad(rating, units, everyRow: false), .. RatingPage.Factors(rating)]),
             new("posting", "Posting review", Body(post)),
-        };
-        if (rating.Governing is { } row)
-        {
-            ResultPage opened = row is MemberRow member
-                ? RatingExplanation.Of(rating, member.MemberIndex, row.Vehicle, null, units)
-                : PartExplanation.Of(rating, row.Name, row.Vehicle, units);
-            chapters.Add(new ReportChapter("governing", $"What governs, opened: {RatingWording.NameAt(row)}", Body(opened)));
-        }
-
-        chapters.Add(new ReportChapter("measure", "What to measure next", Body(MeasurePage.Of(MeasureFirst.Of(rating), null, units))));
-        chapters.Add(new ReportChapter("capacity", "Capacities", Body(CapacityPage.Of(MemberCapacities.Of(bridge, rating.Method), null, units))));
-        chapters.Add(new ReportChapter("dead", "Dead load", Body(DeadLoadPage.Of(bridge, units))));
-        chapters.Add(new ReportChapter("check", "Input as understood", Body(CheckPage.Of(bridge, reading.Findings, units))));
+            NearTheTop.Assumptions(rating, units),
+            NearTheTop.Findings(reading),
+            new("measure", "What to measure next", Body(MeasurePage.Of(MeasureFirst.Of(rating), null, units))),
+            new("dead", "Dead load", Body(DeadLoadPage.Of(bridge, units))),
+            VehiclesChapter.Of(rating, reading.VehiclesAsked, units),
+            InfluenceChapter.Of(rating, followed?.MemberIndex, units),
+            CapacityChapters.Sheets(rating, opens, Body(CapacityPage.Of(MemberCapacities.Of(bridge, rating.Method), null, units)), units),
+            CapacityChapters.Factors(rating, opens, units),
+            ChecksChapter.Of(rating, followed, units),
+            LearnersChapter.Of(bridge, units),
+            new("check", "Input as understood", Body(CheckPage.Of(bridge, reading.Findings, units))),
+        ];
         string[] decision = [.. posting is null ? [] : PostingWording.Warnings(posting, units), rate.Notes[0], .. posting is null ? [] : (string[])[PostingWording.Answer(posting)], ScopeWording.Of(rating)];
         bool urgent = post.UndercutsLimit || rating.Governing is not { Factor: >= 1 };
-        return new FieldReport(bridge.Name, decision, urgent, chapters, inputs, units, date, version) { IsAnswer = rate.IsAnswer, UndercutsLimit = post.UndercutsLimit };
+        return new FieldReport(bridge.Name, decision, urgent, chapters, inputs, units, date, version) { IsAnswer = rate.IsAnswer, UndercutsLimit = post.UndercutsLimit, Opens = opens };
     }
+
+    // The truss member that is shown and checked: the one that governs, else the one that withholds, else the lowest or first there is.
+    private static MemberRow? Followed(BridgeRating rating) =>
+        rating.GoverningMember
+        ?? rating.MemberRows.FirstOrDefault(r => rating.Withheld.Any(w => w.Reason.Member == r.Name))
+        ?? (rating.MemberRows is [var first, ..] ? first : null);
 
     // The title of a page is that of its chapter.
     private static IReadOnlyList<ResultBlock> Body(ResultPage page) => [.. page.Blocks.Skip(page.Blocks[0] is ResultBlock.Heading ? 1 : 0)];
@@ -89,12 +105,21 @@ public sealed record FieldReport(
 /// <param name="Hash">SHA-256 of its bytes, in hexadecimal.</param>
 public sealed record InputFile(string Name, string Text, string Hash)
 {
-    /// <summary>The files of a folder that are read as input, by name.</summary>
+    /// <summary>The files of a folder that are read as input, by name, then those of the catalogues added. No name tells where the files lie.</summary>
     /// <param name="folder">The folder.</param>
-    public static IReadOnlyList<InputFile> In(string folder) =>
+    /// <param name="catalogues">Catalogue files, or folders of them.</param>
+    public static IReadOnlyList<InputFile> In(string folder, IReadOnlyList<string> catalogues) =>
     [
-        .. Directory.EnumerateFiles(folder).Where(f => Path.GetExtension(f).ToUpperInvariant() is ".CSV" or ".TOML").OrderBy(Path.GetFileName, StringComparer.Ordinal)
-            .Select(f => (Name: Path.GetFileName(f), Bytes: File.ReadAllBytes(f)))
-            .Select(f => new InputFile(f.Name, System.Text.Encoding.UTF8.GetString(f.Bytes), Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(f.Bytes)))),
+        .. Files(folder).Select(f => Of(f, Path.GetFileName(f))),
+        .. catalogues.SelectMany(c => Directory.Exists(c) ? Files(c) : [c]).Select(f => Of(f, $"{Path.GetFileName(f)}, a catalogue")),
     ];
+
+    private static IEnumerable<string> Files(string folder) =>
+        Directory.EnumerateFiles(folder).Where(f => Path.GetExtension(f).ToUpperInvariant() is ".CSV" or ".TOML").OrderBy(Path.GetFileName, StringComparer.Ordinal);
+
+    private static InputFile Of(string file, string name)
+    {
+        byte[] bytes = File.ReadAllBytes(file);
+        return new InputFile(name, System.Text.Encoding.UTF8.GetString(bytes), Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(bytes)));
+    }
 }

@@ -88,7 +88,8 @@ public static class WorkedSolutionPage
         : worked.Forces[force] == 0 ? "zero"
         : Words.Of(worked.Forces[force] > 0 ? Sense.Tension : Sense.Compression);
 
-    private static IEnumerable<ResultBlock> Beginning(WorkedSolution worked, ForceNotation notation)
+    /// <summary>What comes before the steps: count and rank, signs, directions, and what is zero at a glance.</summary>
+    internal static IEnumerable<ResultBlock> Beginning(WorkedSolution worked, ForceNotation notation)
     {
         Truss truss = worked.Truss;
         yield return new ResultBlock.Heading("Is it a truss that statics can solve?");
@@ -119,7 +120,7 @@ public static class WorkedSolutionPage
         string lead = "Zero at a glance under this load:";
         if (worked.ZeroMembers.Count > 0)
         {
-            yield return new ResultBlock.Items(lead, [.. worked.ZeroMembers.Select(z => ZeroMemberWording.Rule(truss, z))]);
+            yield return new ResultBlock.Items(lead, [.. worked.ZeroMembers.Select(z => ZeroMemberWording.Rule(truss, z))]) { IsAnswer = true };
             yield return new ResultBlock.Paragraph("A member without force may still brace others against buckling.");
         }
     }
@@ -157,7 +158,7 @@ public static class WorkedSolutionPage
 
         foreach (ZeroMember zero in step.ZeroByRule)
         {
-            yield return new ResultBlock.Paragraph($"Seen without an equation: {ZeroMemberWording.Rule(worked.Truss, zero)}.");
+            yield return new ResultBlock.Paragraph($"Seen without an equation: {ZeroMemberWording.Rule(worked.Truss, zero)}.") { IsAnswer = true };
         }
     }
 
@@ -174,11 +175,11 @@ public static class WorkedSolutionPage
         yield return lines.WithNames([.. balance.Terms.Select(t => t.Force)]);
         if (balance.Terms.Count > 1)
         {
-            yield return lines.WithNumbers([force]);
+            yield return lines.WithNumbers([force]) with { IsAnswer = true };
         }
 
-        yield return lines.Solved(force);
-        yield return new ResultBlock.Paragraph(StepWording.Result(worked, force, forces[force], notation));
+        yield return lines.Solved(force) with { IsAnswer = true };
+        yield return new ResultBlock.Paragraph(StepWording.Result(worked, force, forces[force], notation)) { IsAnswer = true };
     }
 
     private static IEnumerable<ResultBlock> Together(WorkedSolution worked, WorkedEquations equations, ForceNotation notation)
@@ -188,13 +189,14 @@ public static class WorkedSolutionPage
         {
             var lines = new EquationLines(worked, balance, worked.Forces, notation);
             yield return lines.WithNames([.. balance.Terms.Select(t => t.Force)]);
-            yield return lines.WithNumbers(equations.Found);
+            yield return lines.WithNumbers(equations.Found) with { IsAnswer = true };
         }
 
-        yield return new ResultBlock.Items("Solved together:", [.. equations.Found.Select(f => StepWording.Result(worked, f, worked.Forces[f], notation))]);
+        yield return new ResultBlock.Items("Solved together:", [.. equations.Found.Select(f => StepWording.Result(worked, f, worked.Forces[f], notation))]) { IsAnswer = true };
     }
 
-    private static IEnumerable<ResultBlock> Closing(WorkedSolution worked, ForceNotation notation)
+    /// <summary>The equations that no step needed, which must close by themselves, and the order of the work.</summary>
+    internal static IEnumerable<ResultBlock> Closing(WorkedSolution worked, ForceNotation notation)
     {
         yield return new ResultBlock.Heading("What is left over must close");
         int left = worked.LeftOver.Count, from = worked.Stability.EquationCount;

@@ -52,7 +52,7 @@ public static class InfluencePage
 
         if (only is not null && effects is [{ Kind: EffectKind.Member } one])
         {
-            blocks.Add(Description(one.Line, units));
+            blocks.Add(Reading(one.Line, units));
         }
 
         if (only is null && ZeroMemberWording.UnderEveryDeckLoad(lines) is { } zero)
@@ -94,8 +94,13 @@ public static class InfluencePage
             });
     }
 
-    private static ResultBlock.Items Description(InfluenceLine line, DisplayUnits units)
+    /// <summary>Where a line is loaded for either sense, its areas and its neutral points.</summary>
+    /// <param name="line">The line of a member.</param>
+    /// <param name="units">The units to show.</param>
+    public static ResultBlock.Items Reading(InfluenceLine line, DisplayUnits units)
     {
+        ArgumentNullException.ThrowIfNull(line);
+        ArgumentNullException.ThrowIfNull(units);
         string unit = units.Symbol(Quantity.Length);
         var items = new List<string>();
         foreach (Sense sense in (Sense[])[Sense.Tension, Sense.Compression])

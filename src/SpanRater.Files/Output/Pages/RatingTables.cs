@@ -15,7 +15,7 @@ internal static class RatingTables
         new("at"), new("place"),
     ];
 
-    // A vehicle that is not rated at all stands in the list above, and says nothing about a member.
+    /// <summary>The lowest row of each part and effect. A vehicle that is not rated at all stands in the list above, and says nothing about a member.</summary>
     public static RatingRow[] LowestOfEach(BridgeRating rating) =>
         [.. rating.Rows.Where(r => !r.IsAboutItsVehicle).DistinctBy(r => (r.Part, r.Name, r.ActsAs, r.InSense, r.Truss))];
 
@@ -23,14 +23,16 @@ internal static class RatingTables
     public static ResultTable ByVehicle(BridgeRating rating)
     {
         bool whole = rating.PartRows.Count > 0;
+        (RatingRow Row, LateralShare? Share)[] shown =
+        [
+            .. rating.Rows.GroupBy(r => (r.Vehicle, r.Level.Name))
+
+                // Of a load that is withheld or not rated on the trusses no part of the floor gives the lowest factor.
+                .Select(g => (g.FirstOrDefault(r => r.IsAboutItsVehicle && r.Status != RatingStatus.DeadExceeds) ?? g.First(), g.FirstOrDefault(r => r.Share is not null)?.Share)),
+        ];
         return new ResultTable(
             [new("vehicle"), new("class"), new("level"), new("weight", Quantity.Force), new("lanes"), new("share with presence", Quantity.Number, 3), new("lowest factor"), new(whole ? "part" : "member"), new(whole ? "in" : "sense"), new("RF × weight [US ton]")],
-            [
-                .. rating.Rows.GroupBy(r => (r.Vehicle, r.Level.Name))
-
-                    // Of a load that is withheld or not rated on the trusses no part of the floor gives the lowest factor.
-                    .Select(g => VehicleRow(g.FirstOrDefault(r => r.IsAboutItsVehicle && r.Status != RatingStatus.DeadExceeds) ?? g.First(), g.FirstOrDefault(r => r.Share is not null)?.Share)),
-            ]);
+            [.. shown.Select(s => VehicleRow(s.Row, s.Share))]) { Shows = [.. shown.Select(s => s.Row)] };
     }
 
     private static IReadOnlyList<object?> VehicleRow(RatingRow r, LateralShare? share) =>
@@ -60,7 +62,7 @@ internal static class RatingTables
                 new("DW", measure), new("live", measure), .. whole ? [new ResultColumn("unit")] : Array.Empty<ResultColumn>(), new("impact", Quantity.Number, 3),
                 .. modes ? [new ResultColumn("by")] : Array.Empty<ResultColumn>(), new(whole ? "kind" : "role"),
             ],
-            [.. shown.Select(r => Row(r, units, apart, modes, whole))]);
+            [.. shown.Select(r => Row(r, units, apart, modes, whole))]) { Shows = shown };
     }
 
     private static IReadOnlyList<object?> Row(RatingRow r, DisplayUnits units, bool apart, bool modes, bool whole)
