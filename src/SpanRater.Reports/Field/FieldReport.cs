@@ -39,6 +39,9 @@ public sealed record FieldReport(
     /// <summary>Anchors of the ratings that are opened in the report, by the row itself.</summary>
     public IReadOnlyDictionary<RatingRow, string> Opens { get; init; } = new Dictionary<RatingRow, string>();
 
+    /// <summary>What the page rolls vehicles with; null where there is no vehicle on axles.</summary>
+    public LivingElevation? Living { get; init; }
+
     /// <summary>Blank lines to sign.</summary>
     public static IReadOnlyList<string> SignOff { get; } = ["Rated by", "Checked by", "Responsible licensed engineer", "Decision and its date", "Seal"];
 
@@ -83,7 +86,7 @@ public sealed record FieldReport(
         ];
         string[] decision = [.. posting is null ? [] : PostingWording.Warnings(posting, units), rate.Notes[0], .. posting is null ? [] : (string[])[PostingWording.Answer(posting)], ScopeWording.Of(rating)];
         bool urgent = post.UndercutsLimit || rating.Governing is not { Factor: >= 1 };
-        return new FieldReport(bridge.Name, decision, urgent, chapters, inputs, units, date, version) { IsAnswer = rate.IsAnswer, UndercutsLimit = post.UndercutsLimit, Opens = opens };
+        return new FieldReport(bridge.Name, decision, urgent, chapters, inputs, units, date, version) { IsAnswer = rate.IsAnswer, UndercutsLimit = post.UndercutsLimit, Opens = opens, Living = LivingElevation.Of(rating) };
     }
 
     // The truss member that is shown and checked: the one that governs, else the one that withholds, else the lowest or first there is.

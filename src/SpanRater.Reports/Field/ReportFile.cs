@@ -34,12 +34,12 @@ public static class ReportFile
         await using var renderer = new HtmlRenderer(services, NullLoggerFactory.Instance);
         return await renderer.Dispatcher.InvokeAsync(async () =>
         {
-            var parameters = ParameterView.FromDictionary(new Dictionary<string, object?> { [nameof(ReportDocument.Report)] = report, [nameof(ReportDocument.Style)] = Resource("report.css") });
+            var parameters = ParameterView.FromDictionary(new Dictionary<string, object?> { [nameof(ReportDocument.Report)] = report, [nameof(ReportDocument.Style)] = Resource("report.css") + Resource("living.css") });
             return "<!DOCTYPE html>\n" + (await renderer.RenderComponentAsync<ReportDocument>(parameters)).ToHtmlString().ReplaceLineEndings("\n");
         });
     }
 
-    private static string Resource(string name)
+    internal static string Resource(string name)
     {
         using Stream stream = typeof(ReportFile).Assembly.GetManifestResourceStream(name)!;
         using var reader = new StreamReader(stream);

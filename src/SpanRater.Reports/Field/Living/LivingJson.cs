@@ -161,11 +161,15 @@ internal static class LivingJson
                 json.WriteString("name", vehicle.Levels[l].Name);
                 json.WritePropertyName("factor");
                 WriteNumberOrNull(json, vehicle.Levels[l].LiveFactor);
+                json.WritePropertyName("table");
+                WriteTable(json, living, vehicle, l);
                 json.WriteNumber("rooms", PlaceOf(rooms, Table(w => WriteRooms(w, living, vehicle, l))));
                 json.WriteEndObject();
             }
 
             json.WriteEndArray();
+            json.WritePropertyName("told");
+            WriteTold(json, living, vehicle);
             json.WriteNumber("impacts", PlaceOf(impacts, Table(w => WriteImpacts(w, living, vehicle))));
             json.WriteNumber("postLevel", Math.Max(0, vehicle.Levels.ToList().FindIndex(l => l.Governance != Governance.Inventory)));
             json.WriteString("posting", vehicle.Posting switch { null => null, PostingRule.ReducedLegal => "reduced", _ => "product" });
@@ -185,8 +189,47 @@ internal static class LivingJson
         ? "The whole bridge has no factor under it: see Rating."
         : $"Whole bridge, by the rating: {RatingWording.NameAt(row)} in {RatingWording.ActsIn(row)}{(row.Beside is { } beside ? $" beside {beside.Vehicle.Name}" : "")}, {row.Level.Name} level, factor {Words.Factor(row.Factor)}.";
 
+    // The engine's own factors of the vehicle as it is, or why there is none.
+    private static void WriteTable(Utf8JsonWriter json, LivingElevation living, LivingVehicle vehicle, int level) => WriteCells(json, living, (t, m, sense) =>
+    {
+        MemberRow? row = vehicle.RowOf(t, level, m, sense);
+        if (row?.Factor is { } factor)
+        {
+            json.WriteNumberValue(factor);
+        }
+        else
+        {
+            json.WriteStringValue(row is null ? Words.InTable(RatingStatus.NotRated) : Words.InTable(row.Status));
+        }
+    });
+
+    // Of members whose force depends on rods: the engine's peaks on each truss, share in them; null of all others.
+    private static void WriteTold(Utf8JsonWriter json, LivingElevation living, LivingVehicle vehicle) => WriteCells(json, living, (t, m, sense) =>
+    {
+        if (!living.Rating.Crossing.DependsOnRods(m) || vehicle.RowOf(t, 0, m, sense) is not { Peak: { } peak, Live: { } live })
+        {
+            json.WriteNullValue();
+            return;
+        }
+
+        json.WriteStartObject();
+        json.WriteNumber("force", live);
+        json.WriteNumber("station", peak.Station);
+        json.WriteString("direction", peak.Direction == Direction.Right ? "right" : "left");
+        WriteNumbers(json, "gaps", peak.Gaps);
+        json.WriteNumber("approach", (int)peak.Approach);
+        json.WriteEndObject();
+    });
+
     // C less the factored dead load; of a rod that only pulls, in compression, the pull that the dead load leaves it.
-    private static void WriteRooms(Utf8JsonWriter json, LivingElevation living, LivingVehicle vehicle, int level)
+    private static void WriteRooms(Utf8JsonWriter json, LivingElevation living, LivingVehicle vehicle, int level) => WriteCells(json, living, (t, m, sense) =>
+    {
+        MemberRow? row = vehicle.RowOf(t, level, m, sense);
+        WriteNumberOrNull(json, row is null ? null : sense == Sense.Compression && row.Member.TensionOnly ? -row.FactoredDead : row.Capacity - row.FactoredDead);
+    });
+
+    // [trusses × members × senses]
+    private static void WriteCells(Utf8JsonWriter json, LivingElevation living, Action<int, int, Sense> write)
     {
         json.WriteStartArray();
         for (int t = 0; t < living.Trusses.Count; t++)
@@ -197,8 +240,7 @@ internal static class LivingJson
                 json.WriteStartArray();
                 foreach (Sense sense in Senses)
                 {
-                    MemberRow? row = vehicle.RowOf(t, level, m, sense);
-                    WriteNumberOrNull(json, row is null ? null : sense == Sense.Compression && row.Member.TensionOnly ? -row.FactoredDead : row.Capacity - row.FactoredDead);
+                    write(t, m, sense);
                 }
 
                 json.WriteEndArray();

@@ -121,7 +121,7 @@ const Elevation = (() => {
     });
     const front = direction === "right" ? 1 : -1;
     const [first, last] = [points[0], points[points.length - 1]];
-    drawing.frame.setAttribute("d", `M${last[0] - front * 14} ${last[1] - 18}L${first[0] + front * 8} ${first[1] - 18}l${front * 16} 9l${-front * 16} 9`);
+    drawing.frame.setAttribute("d", `M${last[0] - front * 14} ${last[1] - 17}L${first[0] + front * 14} ${first[1] - 17}m${-front * 9} -7l${front * 12} 7l${-front * 12} 7`);
   }
 
   /* forces: newtons, tension positive, or null where they are not available; most: the largest anywhere, for the width of a stroke. */

@@ -3,34 +3,36 @@ const Line = (() => {
   "use strict";
 
   const { svg, html, force, length, fixed, short } = Figures;
-  const HEIGHT = 260;
-  const MIDDLE = 128;
-  const TALLEST = 92;
+  const TALLEST = 150;
+  const ABOVE = 36;
+  const BELOW = 62;
 
-  function make(root) {
-    root.setAttribute("viewBox", `0 0 ${Elevation.WIDTH} ${HEIGHT}`);
-    return { root };
-  }
+  const make = (root) => ({ root });
 
   /* One line, drawn anew when another member is chosen. */
   function setMember(drawing, facts, at, m) {
     const line = facts.members[m].line;
-    const most = Math.max(...line.map(Math.abs)) || 1;
-    const y = (ordinate) => MIDDLE - (ordinate / most) * TALLEST;
+    const [high, low] = [Math.max(0, ...line), Math.min(0, ...line)];
+    const most = high - low || 1;
+    const zero = ABOVE + (high / most) * TALLEST;
+    const y = (ordinate) => zero - (ordinate / most) * TALLEST;
+    const height = ABOVE + TALLEST + BELOW;
+    drawing.root.setAttribute("viewBox", `0 0 ${Elevation.WIDTH} ${height}`);
     const points = facts.stations.map((x, i) => [at.x(x), y(line[i])]);
     const [first, last] = [points[0], points[points.length - 1]];
     drawing.root.replaceChildren();
-    drawing.root.append(svg("polygon", { points: [[first[0], MIDDLE], ...points, [last[0], MIDDLE]].map((p) => p.join(",")).join(" "), class: "area" }));
-    drawing.root.append(svg("line", { x1: first[0], y1: MIDDLE, x2: last[0], y2: MIDDLE, class: "axis" }));
+    drawing.root.append(svg("polygon", { points: [[first[0], zero], ...points, [last[0], zero]].map((p) => p.join(",")).join(" "), class: "area" }));
+    drawing.root.append(svg("line", { x1: first[0], y1: zero, x2: last[0], y2: zero, class: "axis" }));
     drawing.root.append(svg("polyline", { points: points.map((p) => p.join(",")).join(" "), class: "curve" }));
     const extremes = new Set([line.indexOf(Math.max(...line)), line.indexOf(Math.min(...line))].filter((i) => Math.abs(line[i]) > 1e-9 * most));
     for (const i of extremes) {
       drawing.root.append(svg("text", { x: points[i][0], y: points[i][1] + (line[i] > 0 ? -10 : 24), class: "ordinate" }, `${line[i] > 0 ? "+" : ""}${fixed(line[i], 3)}`));
     }
-    facts.panelPoints.forEach((j, i) => drawing.root.append(svg("text", { x: at.x(facts.stations[i]), y: HEIGHT - 8, class: "name" }, short(facts.joints[j].name, 6))));
+    facts.panelPoints.forEach((j, i) => drawing.root.append(svg("text", { x: at.x(facts.stations[i]), y: height - 8, class: "name" }, short(facts.joints[j].name, 6))));
     drawing.axles = svg("g", { class: "axles" });
     drawing.root.append(drawing.axles);
     drawing.y = y;
+    drawing.zero = zero;
     drawing.at = at;
     drawing.line = line;
   }
@@ -43,9 +45,9 @@ const Line = (() => {
         return;
       }
       drawing.axles.append(
-        svg("line", { x1: drawing.at.x(x), y1: MIDDLE, x2: drawing.at.x(x), y2: drawing.y(ordinate), class: "bar" }),
+        svg("line", { x1: drawing.at.x(x), y1: drawing.zero, x2: drawing.at.x(x), y2: drawing.y(ordinate), class: "bar" }),
         svg("circle", { cx: drawing.at.x(x), cy: drawing.y(ordinate), r: 5, class: "dot" }),
-        svg("text", { x: drawing.at.x(x), y: MIDDLE + (ordinate > 0 ? 22 : -10), class: "axle" }, String(k + 1)));
+        svg("text", { x: drawing.at.x(x), y: drawing.zero + (ordinate > 0 ? 22 : -10), class: "axle" }, String(k + 1)));
     });
   }
 

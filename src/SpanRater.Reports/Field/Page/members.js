@@ -6,7 +6,7 @@ const Members = (() => {
 
   const factorText = (found) => (found.factor === null ? found.why : cut(found.factor, 2) + (found.why === "" ? "" : ` (${found.why})`));
 
-  const peakText = (facts, peak, share) => (peak === null || share === null ? "\u2013" : force(facts, share * peak.force));
+  const peakText = (facts, peak, share) => (peak === null || Rolling.onTruss(peak, share) === null ? "\u2013" : force(facts, Rolling.onTruss(peak, share)));
 
   function make(body, facts, choose) {
     const rows = facts.members.map((member, m) => {
@@ -52,8 +52,8 @@ const Members = (() => {
       return [`${name}: withheld. ${rod} only pulls and goes slack at ${cut(rating.withheldBy.factor, 2)} of the factored vehicle, with nothing to take over. Keep such a vehicle off.`];
     }
     const lines = [];
-    if (vehicle.reason !== null && !vehicle.withheld) {
-      lines.push(`${name} is not rated: ${vehicle.reason}.`);
+    if (vehicle.reason !== null && !(edited && vehicle.withheld)) {
+      lines.push(`${name} is ${vehicle.withheld ? "withheld" : "not rated"}: ${vehicle.reason}.`);
     } else if (rating.lowest === null) {
       lines.push(`${name}: no factor of a truss member is available here.`);
     } else {
@@ -95,7 +95,8 @@ const Members = (() => {
     ];
     Rolling.senses.forEach((sense, s) => {
       const peak = peaks[m]?.[sense] ?? null;
-      const where = peak === null || roll.vehicle.shares[roll.truss] === null ? (peaks[m] === null ? "not available here" : "none") : `${force(facts, Math.abs(roll.vehicle.shares[roll.truss] * peak.force))} ${unit}`;
+      const brings = peak === null ? null : Rolling.onTruss(peak, roll.vehicle.shares[roll.truss]);
+      const where = brings === null ? (peaks[m] === null ? "not available here" : "none") : `${force(facts, Math.abs(brings))} ${unit}`;
       const found = rating.factors[roll.truss][m][s];
       lines.push([`most ${sense}`, `${where}; factor ${factorText(found)}${found.heldBy === undefined ? "" : `, where ${short(facts.members[found.heldBy].name)} goes slack`}`]);
     });

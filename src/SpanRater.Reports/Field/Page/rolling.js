@@ -45,6 +45,21 @@ const Rolling = (() => {
     return facts.members.map((member) => (member.rods ? null : Peaks.of(plan, member.line)));
   }
 
+  /* The force of a peak on one truss; those that the engine told have the share in them already. */
+  const onTruss = (peak, share) => (peak.told ? peak.force : share === null ? null : share * peak.force);
+
+  /* Peaks of a vehicle as it is, where rods decide, as the engine told them. */
+  function withTold(facts, vehicle, peaks, truss) {
+    return peaks.map((own, m) => {
+      const [tension, compression] = vehicle.told[truss][m].map((p) => (p === null ? null : { ...p, told: true }));
+      return own === null && (tension !== null || compression !== null) ? { tension, compression } : own;
+    });
+  }
+
+  /* Whether the vehicle stands where a peak was found. */
+  const standsAt = (roll, peak) =>
+    peak !== null && peak.direction === roll.direction && peak.approach === roll.approach && Math.abs(peak.station - roll.front) < 1e-6 && peak.gaps.every((g, i) => Math.abs(g - roll.gaps[i]) < 1e-6);
+
   /* The rods that only pull, with nothing to take over: at what part of the factored vehicle the first comes to zero on a truss. */
   function firstSlack(facts, vehicle, peaks, truss, level) {
     let first = null;
@@ -121,10 +136,28 @@ const Rolling = (() => {
     return { factors, lowest, open, lacks, withheldBy };
   }
 
+  /* The engine's own factors, of a vehicle as it is: whatever they needed. */
+  function tableOf(facts, vehicle, level) {
+    let lowest = null;
+    const factors = facts.trusses.map((_, truss) =>
+      facts.members.map((_, m) =>
+        senses.map((_, sense) => {
+          const cell = vehicle.levels[level].table[truss][m][sense];
+          if (typeof cell === "string") {
+            return { factor: null, why: cell };
+          }
+          if (lowest === null || cell < lowest.factor - 1e-9) {
+            lowest = { factor: cell, truss, member: m, sense };
+          }
+          return { factor: cell, why: "" };
+        })));
+    return { factors, lowest, open: false, lacks: factors.flat(2).some((f) => f.why === "not rated"), withheldBy: null };
+  }
+
   /* Posting by the truss members alone; null where the class is not posted, nothing is rated, or a factor is not available. */
   function postingOf(facts, vehicle, rating) {
     return vehicle.posting === null || rating.lowest === null || rating.open || rating.withheldBy !== null ? null : Rating.postingOf(weightOf(vehicle), rating.lowest.factor, vehicle.posting);
   }
 
-  return { TENSION, COMPRESSION, senses, copyOf, sameAxles, weightOf, axlesOf, effectAt, forcesAt, peaksOf, ratingOf, postingOf };
+  return { TENSION, COMPRESSION, senses, copyOf, sameAxles, weightOf, axlesOf, effectAt, forcesAt, peaksOf, withTold, onTruss, standsAt, ratingOf, tableOf, postingOf };
 })();

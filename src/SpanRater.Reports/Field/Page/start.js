@@ -8,6 +8,7 @@
 
   const state = { base: 0, vehicle: null, direction: "right", front: 0, gaps: [], approach: 0, truss: 0, level: 0, member: 0 };
   const deck = [facts.stations[0], facts.stations[facts.stations.length - 1]];
+  let computed = [];
   let peaks = [];
   let rating = null;
   let most = 1;
@@ -43,13 +44,14 @@
     state.vehicle = vehicle;
     state.gaps = vehicle.gaps.map((g) => g[0]);
     state.front = Math.min(Math.max(state.front, deck[0]), deck[1]);
-    peaks = Rolling.peaksOf(facts, vehicle);
-    most = Math.max(1e-9, ...peaks.flatMap((p) => (p === null ? [] : [p.tension, p.compression].map((q) => (q === null ? 0 : Math.abs(q.force))))).map((f) => f * Math.max(...vehicle.shares.map((s) => s ?? 0))));
+    computed = Rolling.peaksOf(facts, vehicle);
+    most = Math.max(1e-9, ...computed.flatMap((p) => (p === null ? [] : [p.tension, p.compression].map((q) => (q === null ? 0 : Math.abs(q.force))))).map((f) => f * Math.max(...vehicle.shares.map((s) => s ?? 0))));
     Elevation.setVehicle(elevation, vehicle.loads);
   }
 
   function change() {
-    rating = Rolling.ratingOf(facts, state.vehicle, peaks, state.level);
+    peaks = edited() ? computed : Rolling.withTold(facts, state.vehicle, computed, state.truss);
+    rating = edited() ? Rolling.ratingOf(facts, state.vehicle, computed, state.level) : Rolling.tableOf(facts, state.vehicle, state.level);
     Members.showPeaks(rows, facts, roll(), peaks, rating);
     $("living-verdict").replaceChildren(...Members.verdict(facts, state.vehicle, edited(), peaks, rating, state.level).map((text) => html("p", text)));
     $("living-slider").max = String(Math.ceil((travel() / facts.length.metres) * 100) / 100);
@@ -96,7 +98,8 @@
 
   function show() {
     const axles = Rolling.axlesOf(roll());
-    const { slack, forces } = Rolling.forcesAt(facts, roll());
+    const { slack, forces: found } = Rolling.forcesAt(facts, roll());
+    const forces = found.map((force, m) => force ?? Rolling.senses.map((s) => peaks[m]?.[s] ?? null).find((p) => p?.told && Rolling.standsAt(roll(), p))?.force ?? null);
     Elevation.showVehicle(elevation, axles, state.direction);
     Elevation.showForces(elevation, forces, most, state.member);
     Line.showAxles(line, facts, roll(), axles);
