@@ -194,7 +194,8 @@ public static class WorkedSolutionPage
         yield return new ResultBlock.Items("Solved together:", [.. equations.Found.Select(f => StepWording.Result(worked, f, worked.Forces[f], notation))]);
     }
 
-    private static IEnumerable<ResultBlock> Closing(WorkedSolution worked, ForceNotation notation)
+    /// <summary>The equations left over, which must come to zero by themselves.</summary>
+    internal static IEnumerable<ResultBlock> Closing(WorkedSolution worked, ForceNotation notation)
     {
         yield return new ResultBlock.Heading("What is left over must close");
         int left = worked.LeftOver.Count, from = worked.Stability.EquationCount;

@@ -14,7 +14,7 @@ public static class RatingPage
     {
         ArgumentNullException.ThrowIfNull(rating);
         ArgumentNullException.ThrowIfNull(units);
-        List<string> notRated = NotRatedList.Lines(rating.NotRated, notAsked, units);
+        IReadOnlyList<string> notRated = NotRatedList.Lines(rating.NotRated, notAsked, units);
         string governing = Governing(rating);
         var blocks = new List<ResultBlock>
         {
@@ -29,7 +29,7 @@ public static class RatingPage
 
         if (notRated.Count > 0)
         {
-            blocks.Add(new ResultBlock.Items("Not rated:", notRated));
+            blocks.Add(new ResultBlock.Items(NotRatedList.Lead, notRated));
         }
 
         if (rating.GoverningInventory is { } inventory)
