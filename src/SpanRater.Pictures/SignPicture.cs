@@ -8,10 +8,10 @@ namespace SpanRater.Pictures;
 /// </summary>
 public static class SignPicture
 {
-    private const double Width = 1120, Border = 24, PanelWidth = 880, Inset = 36, HeadlineSize = 54, LineSize = 26, RemarkSize = 17;
+    private const double Width = 1120, Border = 24, PanelWidth = 880, Inset = 36, HeadlineSize = 54, LineSize = 24, RemarkSize = 17;
 
     // Letters of a viewer's own font may be wider than those measured here.
-    private const double Spare = 0.85;
+    private const double Spare = 0.9;
 
     /// <summary>The drawing, in pixels.</summary>
     /// <param name="bridge">Name of the bridge.</param>
@@ -73,8 +73,7 @@ public static class SignPicture
             }
 
             filled += Inset - 10;
-            Rectangle(left, top, PanelWidth, filled - top, 5);
-            Rectangle(left + 12, top + 12, PanelWidth - 24, filled - top - 24, 1.5);
+            Rectangle(left, top, PanelWidth, filled - top, 3);
         }
 
         public void Blank(string words)

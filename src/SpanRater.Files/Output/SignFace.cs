@@ -55,7 +55,7 @@ public sealed record SignFace(string Headline, IReadOnlyList<SignLine> Lines, IR
             : new SignFace(None, [], [PostingWording.Answer(posting)]);
     }
 
-    private const string NotGivenRemark = "Where the face says to keep off, there is no rating: keep such vehicles off until the responsible engineer has decided.";
+    private const string NotGivenRemark = "Keep off: there is no rating of such vehicles, and they stay off until the responsible engineer has decided.";
 
     private static IEnumerable<string> RemarksOn(Posting posting)
     {

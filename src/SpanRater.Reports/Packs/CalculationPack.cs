@@ -88,6 +88,11 @@ public sealed record CalculationPack(string Bridge, IReadOnlyList<string> Decisi
         {
             yield return new ResultBlock.Items(NotRatedList.Lead, lines);
         }
+
+        if (reviewed.NotCovered is { } notCovered)
+        {
+            yield return new ResultBlock.Paragraph(notCovered);
+        }
     }
 
     // The page speaks of truss members alone; where other parts are rated too, it must not be read as if they were not.

@@ -36,7 +36,7 @@ public sealed record OwnerLetter(string Title, IReadOnlyList<ResultBlock> Blocks
         yield return new ResultBlock.Paragraph("DRAFT, for the responsible engineer to check, to change and to sign. It orders nothing.", Strong: true);
         yield return new ResultBlock.Paragraph($"To: [name and address of the owner]. From: [name and address of the engineer]. Authority: [authority in charge of the road]. Date: {reviewed.Date ?? "[date]"}.");
         yield return new ResultBlock.Paragraph("Dear [name of the owner],");
-        yield return new ResultBlock.Paragraph($"this is about the load rating of {reviewed.Name} by {reviewed.Rating.Method.FullName} ({reviewed.Rating.Method.Name}). It rests on the data in the input files, which the calculation pack lists.");
+        yield return new ResultBlock.Paragraph($"this is about the load rating of {reviewed.Name}, made by the method {reviewed.Rating.Method.FullName} ({reviewed.Rating.Method.Name}). It rests on the input files that the calculation pack lists.");
     }
 
     private static IEnumerable<ResultBlock> Found(ReviewedBridge reviewed)
@@ -51,10 +51,10 @@ public sealed record OwnerLetter(string Title, IReadOnlyList<ResultBlock> Blocks
             yield break;
         }
 
-        yield return new ResultBlock.Paragraph($"{ProposalWording.Capital(Governs(row))} governs: {Factor(row)}. {Means(row)}{RatingWording.OnlyAtCrawlSpeed(rating.Bridge)}", Strong: row is not { Factor: >= 1 });
+        yield return new ResultBlock.Paragraph($"What governs: {Governs(row)}, {Factor(row)}. {Means(row)}{RatingWording.OnlyAtCrawlSpeed(rating.Bridge)}", Strong: row is not { Factor: >= 1 });
         if (rating is { Governing: PartRow, GoverningMember: { } member })
         {
-            yield return new ResultBlock.Paragraph($"Of the truss members {Governs(member)} has the lowest factor: {Factor(member)}.");
+            yield return new ResultBlock.Paragraph($"The lowest of the truss members: {Governs(member)}, {Factor(member)}.");
         }
 
         yield return new ResultBlock.Paragraph("A rating factor says how many times the vehicle's load, with the margin that the method asks for, fits into what the part carries beside the weight of the bridge.");
@@ -80,7 +80,7 @@ public sealed record OwnerLetter(string Title, IReadOnlyList<ResultBlock> Blocks
     {
         yield return new ResultBlock.Heading("What was not rated");
         yield return new ResultBlock.Paragraph(ScopeWording.Of(reviewed.Rating));
-        IReadOnlyList<string> reasons = NotRatedList.Lines(reviewed.Rating.NotRated, [], reviewed.Units);
+        IReadOnlyList<string> reasons = NotRatedList.Lines(reviewed.Rating.NotRated.Where(r => r.Status != RatingStatus.Withheld), [], reviewed.Units);
         string[] notAsked = [.. reviewed.Reading.OwnVehiclesNotAsked.Union(reviewed.Reading.PostedKindsNotAsked)];
         string[] lines =
         [
@@ -96,9 +96,16 @@ public sealed record OwnerLetter(string Title, IReadOnlyList<ResultBlock> Blocks
 
     private static IEnumerable<ResultBlock> Measure(ReviewedBridge reviewed)
     {
-        string first = reviewed.Rating.Governing is PartRow row ? $"Look first at {RatingWording.NameAt(row)}, which governs. " : "";
         yield return new ResultBlock.Heading("What to measure next");
-        yield return new ResultBlock.Paragraph(first + MeasurePage.InShort(reviewed.Measure, reviewed.Units));
+        if (reviewed.Rating.Withheld.Select(w => w.Reason.Member).Distinct().ToArray() is { Length: > 0 } slack)
+        {
+            yield return new ResultBlock.Paragraph($"While ratings are withheld no factor is there that a reading could lower. Look first at {string.Join(", ", slack)}: what it is made of, and what may take over from it. [what the engineer asks to be measured]");
+            yield break;
+        }
+
+        string first = reviewed.Rating.Governing is PartRow row ? $"Look first at what governs: {RatingWording.NameAt(row)}. " : "";
+        bool isKnown = reviewed.Measure.Readings.Count + reviewed.Measure.NotMeasured.Count > 0;
+        yield return new ResultBlock.Paragraph(first + (isKnown ? MeasurePage.InShort(reviewed.Measure, reviewed.Units) : "No truss member is rated from its section, so that no reading can be named first. [what the engineer asks to be measured]"));
     }
 
     private static IEnumerable<ResultBlock> Close()

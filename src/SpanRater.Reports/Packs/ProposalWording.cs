@@ -30,9 +30,14 @@ internal static class ProposalWording
             yield return new ResultBlock.Paragraph(PostingWording.Answer(posting));
             if (face.Lines.Count > 0)
             {
-                yield return new ResultBlock.Items($"Proposed, by kind of vehicle:", [.. face.Lines.Select(l => $"{l.What}: {l.Says}")]);
+                yield return new ResultBlock.Items("Proposed, by kind of vehicle:", [.. face.Lines.Select(l => $"{l.What}: {l.Says}")]);
                 yield return new ResultBlock.Paragraph(string.Join(' ', face.Remarks));
             }
+        }
+
+        if (!posting.IsClosureKnown)
+        {
+            yield return new ResultBlock.Paragraph($"Whether the bridge is under 3 US tons is not known{(posting.Legal.Count == 0 ? ", since no legal type was asked for" : "")}.");
         }
 
         foreach (string sentence in Others(posting))
@@ -42,9 +47,6 @@ internal static class ProposalWording
 
         yield return new ResultBlock.Paragraph("No limit is in force by this letter. The authority decides, and its own sign applies: sign.svg is a generic drawing.");
     }
-
-    /// <summary>The text, beginning with a capital.</summary>
-    public static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 
     private static string WhyClosed(Posting posting) => posting.DeadExceeds is { } dead
         ? $"The weight of the bridge alone exceeds what {RatingWording.NameAt(dead)} carries in {RatingWording.ActsIn(dead)}, as entered: check the input first."

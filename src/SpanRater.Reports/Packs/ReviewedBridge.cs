@@ -20,12 +20,11 @@ public sealed record ReviewedBridge(
     /// <summary>The face of the sign that the posting review leads to.</summary>
     public SignFace Sign => SignFace.Of(Rating, Posting);
 
-    /// <summary>What is not rated and why, one line a reason, then what was not asked for.</summary>
-    public IReadOnlyList<string> NotRated =>
-    [
-        .. NotRatedList.Lines(Rating.NotRated, Reading.OwnVehiclesNotAsked, Units),
-        .. Posting is not null && Reading.PostedKindsNotAsked is { Count: > 0 } kinds ? [$"{PostingWording.NotCovered(kinds)}"] : Array.Empty<string>(),
-    ];
+    /// <summary>What is not rated and why, one line a reason.</summary>
+    public IReadOnlyList<string> NotRated => NotRatedList.Lines(Rating.NotRated, Reading.OwnVehiclesNotAsked, Units);
+
+    /// <summary>Which legal types and emergency vehicles were not asked for; null where all were.</summary>
+    public string? NotCovered => Posting is not null && Reading.PostedKindsNotAsked is { Count: > 0 } kinds ? $"{PostingWording.NotCovered(kinds)}." : null;
 
     /// <summary>Whether vehicles are to be kept off until an engineer has decided: a rating is withheld or missing, or the bridge is under the closure line.</summary>
     public bool IsToBeKeptOff => Rating.Withheld.Any() || Posting is { Closure: true } || Rating.Governing is null or { Status: RatingStatus.DeadExceeds };

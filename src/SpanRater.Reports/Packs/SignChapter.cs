@@ -18,7 +18,7 @@ internal static class SignChapter
         "", (nameof(DrawingView.Drawing), Drawing(reviewed)), (nameof(DrawingView.InWords), InWords(reviewed)), (nameof(DrawingView.Standalone), true));
 
     private static Drawing Drawing(ReviewedBridge reviewed) =>
-        SignPicture.Of(reviewed.Name, reviewed.Sign, [ScopeWording.Of(reviewed.Rating), .. reviewed.NotRated.Select(n => $"{NotRatedList.Lead} {n}"), Words.Caution]);
+        SignPicture.Of(reviewed.Name, reviewed.Sign, [ScopeWording.Of(reviewed.Rating), .. reviewed.NotRated.Select(n => $"{NotRatedList.Lead} {n}."), .. reviewed.NotCovered is { } notCovered ? [notCovered] : Array.Empty<string>(), Words.Caution]);
 
     private static string InWords(ReviewedBridge reviewed)
     {
