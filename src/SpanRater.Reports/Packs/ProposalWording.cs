@@ -52,7 +52,8 @@ internal static class ProposalWording
         ? $"The weight of the bridge alone exceeds what {RatingWording.NameAt(dead)} carries in {RatingWording.ActsIn(dead)}, as entered: check the input first."
         : $"The smallest safe load of the legal types is {PostingWording.Tons(posting.Smallest!.SafeLoad)} US tons, for {posting.Smallest.Vehicle.Name}: under 3 US tons.";
 
-    private static IEnumerable<string> Others(Posting posting)
+    /// <summary>Which loads are to stay off that no limit covers: too heavy, or without a rating.</summary>
+    public static IEnumerable<string> Others(Posting posting)
     {
         string[] heavy = [.. posting.Others.Where(o => o.Verdict == OtherVerdict.TooHeavy).Select(o => $"{o.Vehicle.Name} (rating factor {PostingWording.Factor(o.Deciding!.Factor)}{Passes(o)})")];
         if (heavy.Length > 0)

@@ -18,7 +18,11 @@ internal static class SignChapter
         "", (nameof(DrawingView.Drawing), Drawing(reviewed)), (nameof(DrawingView.InWords), InWords(reviewed)), (nameof(DrawingView.Standalone), true));
 
     private static Drawing Drawing(ReviewedBridge reviewed) =>
-        SignPicture.Of(reviewed.Name, reviewed.Sign, [ScopeWording.Of(reviewed.Rating), .. reviewed.NotRated.Select(n => $"{NotRatedList.Lead} {n}."), .. reviewed.NotCovered is { } notCovered ? [notCovered] : Array.Empty<string>(), Words.Caution]);
+        SignPicture.Of(reviewed.Name, reviewed.Sign, [.. StayOff(reviewed), ScopeWording.Of(reviewed.Rating), .. reviewed.NotRated.Select(n => $"{NotRatedList.Lead} {n}."), .. reviewed.NotCovered is { } notCovered ? [notCovered] : Array.Empty<string>(), Words.Caution]);
+
+    // What no face covers must not be read as free to cross.
+    private static IEnumerable<string> StayOff(ReviewedBridge reviewed) =>
+        [.. reviewed.IsToBeKeptOff ? [OwnerLetter.KeepOff] : Array.Empty<string>(), .. reviewed.Posting is { } posting ? ProposalWording.Others(posting) : []];
 
     private static string InWords(ReviewedBridge reviewed)
     {

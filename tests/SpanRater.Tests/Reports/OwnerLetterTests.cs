@@ -59,6 +59,16 @@ public sealed class OwnerLetterTests
     }
 
     [Fact]
+    public void LetterAndSign_LoadsThatNoLimitCovers_SayToKeepThemOff()
+    {
+        using var pack = new PackOnDisk(Repository.Sample("mossback-lane"));
+        const string Off = "Too heavy as entered, though no limit covers them: Feed truck (rating factor 0.605; scaled as a whole 6.0 US tons of it pass); Sample tractor and hay wagon (rating factor 0.894; scaled as a whole 10.7 US tons of it pass). Keep them off until the responsible engineer has decided.";
+        Assert.Contains(Off, pack.Read("letter.md"), StringComparison.Ordinal);
+        Assert.Contains(Off, pack.Sign(), StringComparison.Ordinal);
+        Assert.Contains("Whether the bridge is under 3 US tons is not known, since no legal type was asked for.", pack.Read("letter.md"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Letter_UnderThreeTons_SaysToKeepOffAndToClose()
     {
         using var disk = new BridgeOnDisk();
