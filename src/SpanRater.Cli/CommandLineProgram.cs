@@ -63,6 +63,7 @@ public static class CommandLineProgram
         root.Add(ShareCommand.Make(surroundings));
         root.Add(PostCommand.Make(surroundings));
         root.Add(ReportCommand.Make(surroundings));
+        root.Add(PackCommand.Make(surroundings));
         root.Add(MethodsCommand.Make(surroundings));
         root.Add(CapacityCommand.Make(surroundings));
         root.Add(MeasureCommand.Make(surroundings));

@@ -49,9 +49,14 @@ internal sealed record Answer(Surroundings Surroundings, string? Format, string?
     public int Deliver(byte[] document, string told, bool isAnswer, bool undercutsLimit)
     {
         WriteFile(OutFile!, document);
-        Surroundings.Output.Write(System.Text.Encoding.UTF8.GetBytes($"{told}\n"));
-        Surroundings.Output.Flush();
-        return undercutsLimit ? ExitStatus.LimitUndercut : isAnswer ? ExitStatus.Done : ExitStatus.NoAnswer;
+        return Tell(told, isAnswer, undercutsLimit);
+    }
+
+    /// <summary>Writes a folder of documents, and tells what stands on them first.</summary>
+    public int Deliver(IReadOnlyList<NewFile> files, string told, bool isAnswer, bool undercutsLimit)
+    {
+        NewCommand.WriteFolder(OutFile!, files);
+        return Tell(told, isAnswer, undercutsLimit);
     }
 
     /// <summary>Refuses a file that would replace an input or lock a bridge folder, and an ending that promises what is not written.</summary>
@@ -82,6 +87,11 @@ internal sealed record Answer(Surroundings Surroundings, string? Format, string?
             throw new RefusedException($"--picture \"{PictureFile}\": must end in .png or .svg, the two kinds of picture there are.");
         }
 
+        if (Format == "folder" && NewFolder.WhyNot(OutFile ?? "") is { } why)
+        {
+            throw new RefusedException($"--out \"{OutFile}\": {why}");
+        }
+
         if (Format == "html" && Path.GetExtension(OutFile ?? "").ToUpperInvariant() is not (".HTML" or ".HTM"))
         {
             throw new RefusedException($"--out \"{OutFile}\": the report is a page for a browser: end its name in .html.");
@@ -91,6 +101,13 @@ internal sealed record Answer(Surroundings Surroundings, string? Format, string?
         {
             throw new RefusedException($"--out \"{OutFile}\": its ending names no format that is written: end it in .txt, .md, .csv or .json, or say --format.");
         }
+    }
+
+    private int Tell(string told, bool isAnswer, bool undercutsLimit)
+    {
+        Surroundings.Output.Write(System.Text.Encoding.UTF8.GetBytes($"{told}\n"));
+        Surroundings.Output.Flush();
+        return undercutsLimit ? ExitStatus.LimitUndercut : isAnswer ? ExitStatus.Done : ExitStatus.NoAnswer;
     }
 
     private static string FormatOf(string? file) => Path.GetExtension(file ?? "").ToUpperInvariant() switch

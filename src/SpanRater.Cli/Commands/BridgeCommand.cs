@@ -11,9 +11,9 @@ internal sealed class BridgeCommand
     private readonly Option<string?>? picture;
     private readonly Option<string?>? truss;
 
-    public BridgeCommand(Surroundings surroundings, string name, string description, bool draws, bool showsEveryTruss = false, string drawn = "Draw it as well: PNG or SVG by the file's ending.", bool writesReport = false)
+    public BridgeCommand(Surroundings surroundings, string name, string description, bool draws, bool showsEveryTruss = false, string drawn = "Draw it as well: PNG or SVG by the file's ending.", Writes writes = Writes.Page)
     {
-        common = new CommonOptions(writesReport: writesReport);
+        common = new CommonOptions(writes: writes);
         this.surroundings = surroundings;
         Bridge.CompletionSources.Add(context => NamesToComplete.BridgeFolders(context.WordToComplete));
         Command = new Command(name, description) { Bridge };

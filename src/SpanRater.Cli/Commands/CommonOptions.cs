@@ -8,7 +8,7 @@ internal sealed class CommonOptions
 {
     private readonly Option<string?> format = new("--format") { Description = "text, markdown, csv or json. Unset: by the ending of --out, else text.", HelpName = "text|markdown|csv|json" };
     private readonly Option<string?> units = new("--units") { Description = "us or si, for all but json. Unset: the system of x in joints.csv. JSON is always SI.", HelpName = "us|si" };
-    private readonly Option<string?> output = new("--out") { Description = "Write to this file, whole or not at all, instead of the terminal.", HelpName = "FILE" };
+    private readonly Option<string?> output;
     private readonly Option<string[]> catalogue = new("--catalogue")
     {
         Description = "Add a catalogue of vehicles, a file or a folder, to the ones built in.",
@@ -16,16 +16,19 @@ internal sealed class CommonOptions
         DefaultValueFactory = _ => [],
     };
 
-    private readonly bool isOfBridges, writesReport;
+    private readonly bool isOfBridges;
+    private readonly Writes writes;
 
-    public CommonOptions(bool isOfBridges = true, bool writesReport = false)
+    public CommonOptions(bool isOfBridges = true, Writes writes = Writes.Page)
     {
         this.isOfBridges = isOfBridges;
-        this.writesReport = writesReport;
-        if (writesReport)
+        this.writes = writes;
+        output = writes switch
         {
-            output = new("--out") { Description = "The file to write, ending in .html, whole or not at all.", HelpName = "FILE.html", Required = true };
-        }
+            Writes.Report => new("--out") { Description = "The file to write, ending in .html, whole or not at all.", HelpName = "FILE.html", Required = true },
+            Writes.Folder => new("--out") { Description = "The folder to write, whole or not at all: one that is not there yet, or an empty one. Nothing is overwritten.", HelpName = "FOLDER", Required = true },
+            _ => new("--out") { Description = "Write to this file, whole or not at all, instead of the terminal.", HelpName = "FILE" },
+        };
 
         format.AcceptOnlyFromAmong("text", "markdown", "csv", "json");
         units.AcceptOnlyFromAmong("us", "si");
@@ -33,7 +36,7 @@ internal sealed class CommonOptions
 
     public void AddTo(Command command)
     {
-        if (!writesReport)
+        if (writes == Writes.Page)
         {
             command.Add(format);
         }
@@ -60,5 +63,5 @@ internal sealed class CommonOptions
     };
 
     public Answer AnswerTo(ParseResult parsed, Surroundings surroundings, string? pictureFile = null) =>
-        new(surroundings, writesReport ? "html" : parsed.GetValue(format), parsed.GetValue(output), pictureFile);
+        new(surroundings, writes switch { Writes.Report => "html", Writes.Folder => "folder", _ => parsed.GetValue(format) }, parsed.GetValue(output), pictureFile);
 }

@@ -11,9 +11,18 @@ public static class MarkdownFormat
     public static byte[] Write(ResultPage page, DisplayUnits units)
     {
         ArgumentNullException.ThrowIfNull(page);
+        return Document(page.Blocks, units);
+    }
+
+    /// <summary>A document as Markdown, UTF-8, lines ending in LF; its first heading is its title.</summary>
+    /// <param name="blocks">The document.</param>
+    /// <param name="units">The units to show.</param>
+    public static byte[] Document(IEnumerable<ResultBlock> blocks, DisplayUnits units)
+    {
+        ArgumentNullException.ThrowIfNull(blocks);
         bool titled = false;
         var parts = new List<string>();
-        foreach (ResultBlock block in page.Blocks)
+        foreach (ResultBlock block in blocks)
         {
             if (block is ResultBlock.Heading heading && !titled)
             {

@@ -31,6 +31,11 @@ public static class PostingWording
             + "What its rating factors lead to is laid down by the authority whose factors they are. rate gives the factors.";
     }
 
+    /// <summary>That types were not asked for, and where to ask for them; without a full stop.</summary>
+    /// <param name="notAsked">Their names, at least one.</param>
+    public static string NotCovered(IReadOnlyList<string> notAsked) =>
+        $"Not asked for, so that no limit here covers them: {string.Join(", ", notAsked)}. Name them under vehicles in bridge.toml [rating]";
+
     /// <summary>The word for a silhouette.</summary>
     /// <param name="silhouette">The silhouette; null for a type of its own.</param>
     public static string Of(Silhouette? silhouette) => silhouette switch

@@ -13,6 +13,12 @@ public sealed record ReportChapter(string Id, string Title, IReadOnlyList<Result
 {
     /// <summary>What follows the blocks: drawings, and what opens.</summary>
     public IReadOnlyList<ReportPart> Parts { get; init; } = [];
+
+    /// <summary>Whether its drawing is black on white on every screen, as it is on paper.</summary>
+    public bool IsOnPaper { get; init; }
+
+    /// <summary>Name of the file that holds the drawing beside the page; null where there is none.</summary>
+    public string? DrawingFile { get; init; }
 }
 
 /// <summary>
@@ -59,9 +65,7 @@ public sealed record FieldReport(
         Bridge bridge = rating.Bridge;
         ResultPage rate = RatingPage.Of(rating, reading.OwnVehiclesNotAsked, units, everyRow: false);
         Posting? posting = rating.Method.HasPosting ? Posting.Of(rating) : null;
-        ResultPage post = posting is null
-            ? PostingPage.WithoutRule(bridge, rating.Method)
-            : PostingPage.Of(posting, reading.PostedKindsNotAsked, units, Alternatives.Of(posting, reading.VehiclesAsked));
+        ResultPage post = PostingOf(rating, posting, reading, units);
         Drawing elevation = RatingPicture.Elevation(rating, units);
         IReadOnlyDictionary<RatingRow, string> opens = CapacityChapters.Opens(rating);
         MemberRow? followed = Followed(rating);
@@ -84,9 +88,13 @@ public sealed record FieldReport(
             LearnersChapter.Of(bridge, units),
             new("check", "Input as understood", Body(CheckPage.Of(bridge, reading.Findings, units))),
         ];
-        string[] decision = [.. posting is null ? [] : PostingWording.Warnings(posting, units), rate.Notes[0], .. posting is null ? [] : (string[])[PostingWording.Answer(posting)], ScopeWording.Of(rating)];
-        bool urgent = post.UndercutsLimit || rating.Governing is not { Factor: >= 1 };
-        return new FieldReport(bridge.Name, decision, urgent, chapters, inputs, units, date, version) { IsAnswer = rate.IsAnswer, UndercutsLimit = post.UndercutsLimit, Opens = opens, Living = LivingElevation.Of(rating) };
+        return new FieldReport(bridge.Name, DecisionOf(rating, posting, rate, units), IsUrgentFor(rating, posting), chapters, inputs, units, date, version)
+        {
+            IsAnswer = rate.IsAnswer,
+            UndercutsLimit = post.UndercutsLimit,
+            Opens = opens,
+            Living = LivingElevation.Of(rating),
+        };
     }
 
     // The truss member that is shown and checked: the one that governs, else the one that withholds, else the lowest or first there is.
@@ -95,10 +103,42 @@ public sealed record FieldReport(
         ?? rating.MemberRows.FirstOrDefault(r => rating.Withheld.Any(w => w.Reason.Member == r.Name))
         ?? (rating.MemberRows is [var first, ..] ? first : null);
 
-    // The title of a page is that of its chapter.
-    private static IReadOnlyList<ResultBlock> Body(ResultPage page) => [.. page.Blocks.Skip(page.Blocks[0] is ResultBlock.Heading ? 1 : 0)];
+    /// <summary>What <c>post</c> says of a rating.</summary>
+    /// <param name="rating">The rating.</param>
+    /// <param name="posting">The posting; null where no posting rule belongs to the method.</param>
+    /// <param name="reading">What the folder gave.</param>
+    /// <param name="units">Units to show.</param>
+    internal static ResultPage PostingOf(BridgeRating rating, Posting? posting, BridgeReading reading, DisplayUnits units) => posting is null
+        ? PostingPage.WithoutRule(rating.Bridge, rating.Method)
+        : PostingPage.Of(posting, reading.PostedKindsNotAsked, units, Alternatives.Of(posting, reading.VehiclesAsked));
 
-    private static string InWords(BridgeRating rating) =>
+    /// <summary>What <c>explain</c> says of a row's member or part under its vehicle.</summary>
+    /// <param name="rating">The rating.</param>
+    /// <param name="row">The row.</param>
+    /// <param name="units">Units to show.</param>
+    internal static ResultPage Opened(BridgeRating rating, RatingRow row, DisplayUnits units) => row is MemberRow member
+        ? RatingExplanation.Of(rating, member.MemberIndex, row.Vehicle, null, units)
+        : PartExplanation.Of(rating, row.Name, row.Vehicle, units);
+
+    /// <summary>The lines to read first, the most urgent first.</summary>
+    /// <param name="rating">The rating.</param>
+    /// <param name="posting">The posting; null where no posting rule belongs to the method.</param>
+    /// <param name="rate">What <c>rate</c> says of it.</param>
+    /// <param name="units">Units to show.</param>
+    internal static IReadOnlyList<string> DecisionOf(BridgeRating rating, Posting? posting, ResultPage rate, DisplayUnits units) =>
+        [.. posting is null ? [] : PostingWording.Warnings(posting, units), rate.Notes[0], .. posting is null ? [] : (string[])[PostingWording.Answer(posting)], ScopeWording.Of(rating)];
+
+    /// <summary>Whether a limit is undercut, a rating is withheld, or a factor is below 1.</summary>
+    /// <param name="rating">The rating.</param>
+    /// <param name="posting">The posting; null where no posting rule belongs to the method.</param>
+    internal static bool IsUrgentFor(BridgeRating rating, Posting? posting) => posting is { Closure: true } || rating.Governing is not { Factor: >= 1 };
+
+    // The title of a page is that of its chapter.
+    internal static IReadOnlyList<ResultBlock> Body(ResultPage page) => [.. page.Blocks.Skip(page.Blocks[0] is ResultBlock.Heading ? 1 : 0)];
+
+    /// <summary>The elevation in words.</summary>
+    /// <param name="rating">The rating.</param>
+    internal static string InWords(BridgeRating rating) =>
         $"Side view of {rating.Bridge.Truss.Members.Count} members and {rating.Bridge.Truss.Joints.Count} joints, each truss member with its lowest rating factor; the table under Rating holds the same numbers. {RatingPicture.LegendInWords}";
 }
 

@@ -88,12 +88,21 @@ public sealed partial class DocumentsTests
     {
         string[] commands = [.. Command().Matches(Read(document)).Select(m => m.Groups["line"].Value).Distinct()];
         Assert.NotEmpty(commands);
-        Assert.All(commands, command =>
+        string place = Directory.CreateTempSubdirectory("span-quoted-").FullName;
+        try
         {
-            string[] args = [.. Word().Matches(command).Select(m => m.Value.Trim('"')).Select(a => a.StartsWith("samples/", StringComparison.Ordinal) ? Path.Combine(Repository.Root, a) : a)];
-            Run run = Run.Of(args);
-            Assert.True(run.Status == (WithoutAnswer.Contains(command) ? 3 : 0), $"spanrater {command}: {run.Status} {run.Error}");
-        });
+            Assert.All(commands, command =>
+            {
+                string[] words = [.. Word().Matches(command).Select(m => m.Value.Trim('"'))];
+                string[] args = [.. words.Select((a, i) => a.StartsWith("samples/", StringComparison.Ordinal) ? Path.Combine(Repository.Root, a) : i > 0 && words[i - 1] == "--out" ? Path.Combine(place, a) : a)];
+                Run run = Run.Of(args);
+                Assert.True(run.Status == (WithoutAnswer.Contains(command) ? 3 : 0), $"spanrater {command}: {run.Status} {run.Error}");
+            });
+        }
+        finally
+        {
+            Directory.Delete(place, recursive: true);
+        }
     }
 
     // Quoted because they give no answer, and say why.

@@ -5,7 +5,7 @@ namespace SpanRater.Tests.CommandLine;
 /// <summary>factors.toml: what is refused, with its place and its mend, and what the commands make of it.</summary>
 public sealed class FactorsFileTests : IDisposable
 {
-    private const string Factors = """
+    internal const string Factors = """
         basis = "made up for the test"
         source = "no standard"
         level = "assessment"

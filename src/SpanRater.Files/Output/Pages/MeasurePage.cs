@@ -80,6 +80,16 @@ public static class MeasurePage
             IsAnswer: readings.Length + needed.Length > 0);
     }
 
+    /// <summary>What to measure first, in a sentence or two.</summary>
+    /// <param name="measure">What to measure next.</param>
+    /// <param name="units">The units to show.</param>
+    public static string InShort(MeasureFirst measure, DisplayUnits units)
+    {
+        ArgumentNullException.ThrowIfNull(measure);
+        ArgumentNullException.ThrowIfNull(units);
+        return First([.. measure.Readings], [.. measure.NotMeasured], measure.Rating.Withheld.Any(), measure.Rating.PartRows.Count > 0, units);
+    }
+
     private static string Sampling => string.Create(
         CultureInfo.InvariantCulture,
         $"Low and high: every reading off by its doubt to the bad and to the good side. The chance is that of {DoubtfulFactor.Samples:#,0} samples in which each reading is drawn for itself from a normal distribution, its doubt being {DoubtfulFactor.DeviationsInDoubt:0} standard deviations; ± is one standard error of the sampling. Strength, loads and what was not measured have no doubt in it.");

@@ -3,10 +3,16 @@ using System.Text.Json;
 namespace SpanRater.Files;
 
 /// <summary>What is not rated and why, once for each reason: not one line for each of the rows.</summary>
-internal static class NotRatedList
+public static class NotRatedList
 {
+    /// <summary>The lead of such a list.</summary>
+    public const string Lead = "Not rated:";
+
     /// <summary>One line a reason and effect, with its parts or vehicles.</summary>
-    public static List<string> Lines(IEnumerable<RatingRow> rows, IReadOnlyList<string> notAsked, DisplayUnits units) =>
+    /// <param name="rows">Rows that are not rated, or withheld.</param>
+    /// <param name="notAsked">The bridge's own vehicles that its list of vehicles leaves out.</param>
+    /// <param name="units">The units to show.</param>
+    public static IReadOnlyList<string> Lines(IEnumerable<RatingRow> rows, IReadOnlyList<string> notAsked, DisplayUnits units) =>
         [
             .. Entries(rows, notAsked, units)
                 .GroupBy(e => (e.Truss, e.Member, e.Vehicle, e.Reason)).Select(same => same.First() with { Sense = same.First().Sense is null ? null : string.Join(" and ", same.Select(e => e.Sense)) })
@@ -24,7 +30,10 @@ internal static class NotRatedList
         ];
 
     /// <summary>The same as facts.</summary>
-    public static void Write(Utf8JsonWriter json, IEnumerable<RatingRow> rows, IReadOnlyList<string> notAsked)
+    /// <param name="json">The writer.</param>
+    /// <param name="rows">Rows that are not rated, or withheld.</param>
+    /// <param name="notAsked">The bridge's own vehicles that its list of vehicles leaves out.</param>
+    internal static void Write(Utf8JsonWriter json, IEnumerable<RatingRow> rows, IReadOnlyList<string> notAsked)
     {
         json.WriteStartArray("notRated");
         foreach ((string? truss, string? member, string? sense, string? vehicle, string reason) in Entries(rows, notAsked, DisplayUnits.Si))

@@ -27,19 +27,19 @@ public static class PostingPage
         string[] warnings = [.. PostingWording.Warnings(posting, units)];
         string answer = PostingWording.Answer(posting);
         RatingRow[] unrated = [.. NotRated(posting)];
-        List<string> notRated = NotRatedList.Lines(unrated, [], units);
+        IReadOnlyList<string> notRated = NotRatedList.Lines(unrated, [], units);
         var blocks = new List<ResultBlock> { new ResultBlock.Heading(Title(rating.Bridge, rating.Method)) };
         blocks.AddRange(warnings.Select(w => new ResultBlock.Paragraph(w, Strong: true)));
         blocks.Add(new ResultBlock.Paragraph(answer, Strong: posting.Legal.Concat(posting.Emergency).Any(r => r.Verdict != PostingVerdict.NotNeeded)));
         blocks.Add(new ResultBlock.Paragraph(ScopeWording.Of(rating), Strong: true));
         if (notRated.Count > 0)
         {
-            blocks.Add(new ResultBlock.Items("Not rated:", notRated));
+            blocks.Add(new ResultBlock.Items(NotRatedList.Lead, notRated));
         }
 
         if (notAsked.Count > 0)
         {
-            blocks.Add(new ResultBlock.Paragraph($"{NotCovered(notAsked)}."));
+            blocks.Add(new ResultBlock.Paragraph($"{PostingWording.NotCovered(notAsked)}."));
         }
 
         if (posting.Legal.Count > 0)
@@ -83,7 +83,7 @@ public static class PostingPage
             blocks,
             new ResultTable(Columns, [.. posting.Legal.Concat(posting.Emergency).Select(r => CsvRow(r, units))]),
             [
-                .. warnings, answer, ScopeWording.Of(rating), .. notRated.Select(n => $"Not rated: {n}"), .. notAsked.Count > 0 ? [NotCovered(notAsked)] : Array.Empty<string>(),
+                .. warnings, answer, ScopeWording.Of(rating), .. notRated.Select(n => $"Not rated: {n}"), .. notAsked.Count > 0 ? [PostingWording.NotCovered(notAsked)] : Array.Empty<string>(),
                 .. posting.Others.Count > 0 ? [$"No posting rule: {string.Join(", ", posting.Others.Select(Other))}. {PostingWording.OthersRule}"] : Array.Empty<string>(), .. PostedByWeight(posting), .. stamps,
                 .. alternatives is null ? [] : AlternativesSection.Notes(alternatives, units), PostingWording.Rules, Words.Caution,
             ],
@@ -131,9 +131,6 @@ public static class PostingPage
 
     private static IEnumerable<string> PostedByWeight(Posting posting) =>
         posting.Legal.Concat(posting.Emergency).Select(r => r.Vehicle).Distinct().Where(v => LiveLoadWording.PostedBy(v) is not null).Select(v => $"{v.Name}: {LiveLoadWording.PostedBy(v)}");
-
-    private static string NotCovered(IReadOnlyList<string> notAsked) =>
-        $"Not asked for, so that no limit here covers them: {string.Join(", ", notAsked)}. Name them under vehicles in bridge.toml [rating]";
 
     private static IEnumerable<RatingRow> NotRated(Posting posting) => posting.Rows.Where(r => r.Status is RatingStatus.NotRated or RatingStatus.Withheld);
 

@@ -14,7 +14,7 @@ public static class RatingPage
     {
         ArgumentNullException.ThrowIfNull(rating);
         ArgumentNullException.ThrowIfNull(units);
-        List<string> notRated = NotRatedList.Lines(rating.NotRated, notAsked, units);
+        IReadOnlyList<string> notRated = NotRatedList.Lines(rating.NotRated, notAsked, units);
         string governing = Governing(rating);
         ResultBlock[] blocks =
         [
