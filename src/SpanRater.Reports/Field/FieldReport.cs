@@ -60,11 +60,11 @@ public sealed record FieldReport(
             ? PostingPage.WithoutRule(bridge, rating.Method)
             : PostingPage.Of(posting, reading.PostedKindsNotAsked, units, Alternatives.Of(posting, reading.VehiclesAsked));
         Drawing elevation = RatingPicture.Elevation(rating, units);
-        IReadOnlyDictionary<RatingRow, string> opens = CapacityChapters.Opens(rating);
+        var opened = new OpenedRatings(rating);
         MemberRow? followed = Followed(rating);
         ReportChapter[] chapters =
         [
-            NearTheTop.Governing(rating, opens),
+            NearTheTop.Governing(rating, opened.Anchors),
             NearTheTop.NotRated(rating, reading.OwnVehiclesNotAsked, units),
             new("elevation", "Elevation with the lowest factors", [], elevation, InWords(rating)),
             new("rating", "Rating", [.. RatingPage.Tables(rating, units, everyRow: false), .. RatingPage.CapsAndDeadLoad(rating, units, everyRow: false), .. RatingPage.Factors(rating)]),
@@ -75,15 +75,15 @@ public sealed record FieldReport(
             new("dead", "Dead load", Body(DeadLoadPage.Of(bridge, units))),
             VehiclesChapter.Of(rating, reading.VehiclesAsked, units),
             InfluenceChapter.Of(rating, followed?.MemberIndex, units),
-            CapacityChapters.Sheets(rating, opens, Body(CapacityPage.Of(MemberCapacities.Of(bridge, rating.Method), null, units)), units),
-            CapacityChapters.Factors(rating, opens, units),
+            CapacityChapters.Sheets(rating, opened, Body(CapacityPage.Of(MemberCapacities.Of(bridge, rating.Method), null, units)), units),
+            CapacityChapters.Factors(rating, opened, units),
             ChecksChapter.Of(rating, followed, units),
             LearnersChapter.Of(bridge, units),
             new("check", "Input as understood", Body(CheckPage.Of(bridge, reading.Findings, units))),
         ];
         string[] decision = [.. posting is null ? [] : PostingWording.Warnings(posting, units), rate.Notes[0], .. posting is null ? [] : (string[])[PostingWording.Answer(posting)], ScopeWording.Of(rating)];
         bool urgent = post.UndercutsLimit || rating.Governing is not { Factor: >= 1 };
-        return new FieldReport(bridge.Name, decision, urgent, chapters, inputs, units, date, version) { IsAnswer = rate.IsAnswer, UndercutsLimit = post.UndercutsLimit, Opens = opens };
+        return new FieldReport(bridge.Name, decision, urgent, chapters, inputs, units, date, version) { IsAnswer = rate.IsAnswer, UndercutsLimit = post.UndercutsLimit, Opens = opened.Anchors };
     }
 
     // The truss member that is shown and checked: the one that governs, else the one that withholds, else the lowest or first there is.
