@@ -75,7 +75,7 @@ public sealed record FieldReport(
             new("dead", "Dead load", Body(DeadLoadPage.Of(bridge, units))),
             VehiclesChapter.Of(rating, reading.VehiclesAsked, units),
             InfluenceChapter.Of(rating, followed?.MemberIndex, units),
-            CapacityChapters.Sheets(rating, opened, Body(CapacityPage.Of(MemberCapacities.Of(bridge, rating.Method), null, units)), units),
+            CapacityChapters.Sheets(rating, opened, [.. Body(CapacityPage.Of(MemberCapacities.Of(bridge, rating.Method), null, units)).Where(b => b is not ResultBlock.Paragraph { Text: Words.TrussOnly or Words.Caution })], units),
             CapacityChapters.Factors(rating, opened, units),
             ChecksChapter.Of(rating, followed, units),
             LearnersChapter.Of(bridge, units),
