@@ -35,12 +35,8 @@ public static class InfluenceSketch
         var parts = new List<DrawingPart>(InfluenceStrokes.Of(effect.Name, line, view, 2.2));
         parts.Add(new Stroke("zero", [view.Moved(new(first, 0), -14, 0), view.Moved(new(line.Stations[^1], 0), 14, 0)], Ink.Black, 1.2));
         double foot = view.Bottom + (namesRoom / scale);
-        for (int i = 0; i < names.Length; i++)
-        {
-            double x = line.Stations[i];
-            parts.Add(new Stroke("panel point", [view.Moved(new(x, 0), 0, -4), view.Moved(new(x, 0), 0, 4)], Ink.Black, 1));
-            parts.Add(new Text("panel point", view.Moved(new(x, foot), 0, upright ? -4 : -10), names[i], Size, Ink.Grey, upright ? TextAnchor.Right : TextAnchor.Middle, upright ? 90 : 0));
-        }
+        parts.AddRange(line.Stations.Select(x => new Stroke("panel point", [view.Moved(new(x, 0), 0, -4), view.Moved(new(x, 0), 0, 4)], Ink.Black, 1)));
+        parts.AddRange(line.Stations.Select((x, i) => new Text("panel point", view.Moved(new(x, foot), 0, upright ? -4 : -10), names[i], Size, Ink.Grey, upright ? TextAnchor.Right : TextAnchor.Middle, upright ? 90 : 0)));
 
         Ordinates(line, view, staggered, parts);
         foreach (Sense sense in (Sense[])[Sense.Tension, Sense.Compression])
@@ -100,15 +96,15 @@ public static class InfluenceSketch
             return;
         }
 
+        // Below the middle of gravity of the stretch, which lies within it wherever its peak is.
         DeckStretch region = regions.MaxBy(r => r.Length);
-        double sign = sense == Sense.Tension ? 1 : -1;
-        double peak = line.Stations.Where(s => s > region.Left && s < region.Right).Append(region.Left).Append(region.Right).MaxBy(s => sign * line.OrdinateAt(s));
-        double height = line.OrdinateAt(peak), inward = peak == region.Left ? 12 : peak == region.Right ? -12 : 0;
-        if (Math.Abs(height) * view.ScaleY < 26 || region.Length * view.ScaleX < 30)
+        double[] at = [.. Enumerable.Range(0, 41).Select(i => region.Left + (region.Length * i / 40))];
+        double whole = at.Sum(x => Math.Abs(line.OrdinateAt(x))), middle = at.Sum(x => x * Math.Abs(line.OrdinateAt(x))) / whole, height = line.OrdinateAt(middle);
+        if (Math.Abs(height) * view.ScaleY < 32 || region.Length * view.ScaleX < 40)
         {
             return;
         }
 
-        parts.Add(new Text($"sign {sense}", view.Moved(new(peak, 0.4 * height), inward, 0), sense == Sense.Tension ? "+" : "−", 19, sense == Sense.Tension ? Ink.Tension : Ink.Compression, OnPaper: true));
+        parts.Add(new Text($"sign {sense}", new(middle, 0.45 * height), sense == Sense.Tension ? "+" : "−", 19, sense == Sense.Tension ? Ink.Tension : Ink.Compression, OnPaper: true));
     }
 }

@@ -5,10 +5,10 @@ namespace SpanRater.Pictures;
 /// <summary>A vehicle seen from the side: its axles at their spacings, to scale, with loads above and spacings below; its front is at the left.</summary>
 public static class VehicleSketch
 {
-    /// <summary>Width of a sketch [px].</summary>
-    public const double Width = 560;
+    /// <summary>Width of a sketch, which a phone shows whole [px].</summary>
+    public const double Width = 344;
 
-    private const double Border = 44, Size = 13, Row = 17, Wheel = 18, Body = 26, Arrow = 26, MostPerMetre = 52;
+    private const double Border = 34, Size = 13, Row = 17, Wheel = 14, Body = 24, Arrow = 24, MostPerMetre = 36;
 
     /// <summary>Draws a vehicle on axles.</summary>
     /// <param name="vehicle">The vehicle.</param>

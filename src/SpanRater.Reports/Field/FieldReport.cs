@@ -67,11 +67,11 @@ public sealed record FieldReport(
         Posting? posting = rating.Method.HasPosting ? Posting.Of(rating) : null;
         ResultPage post = PostingOf(rating, posting, reading, units);
         Drawing elevation = RatingPicture.Elevation(rating, units);
-        IReadOnlyDictionary<RatingRow, string> opens = CapacityChapters.Opens(rating);
+        var opened = new OpenedRatings(rating);
         MemberRow? followed = Followed(rating);
         ReportChapter[] chapters =
         [
-            NearTheTop.Governing(rating, opens),
+            NearTheTop.Governing(rating, opened.Anchors),
             NearTheTop.NotRated(rating, reading.OwnVehiclesNotAsked, units),
             new("elevation", "Elevation with the lowest factors", [], elevation, InWords(rating)),
             new("rating", "Rating", [.. RatingPage.Tables(rating, units, everyRow: false), .. RatingPage.CapsAndDeadLoad(rating, units, everyRow: false), .. RatingPage.Factors(rating)]),
@@ -82,8 +82,8 @@ public sealed record FieldReport(
             new("dead", "Dead load", Body(DeadLoadPage.Of(bridge, units))),
             VehiclesChapter.Of(rating, reading.VehiclesAsked, units),
             InfluenceChapter.Of(rating, followed?.MemberIndex, units),
-            CapacityChapters.Sheets(rating, opens, Body(CapacityPage.Of(MemberCapacities.Of(bridge, rating.Method), null, units)), units),
-            CapacityChapters.Factors(rating, opens, units),
+            CapacityChapters.Sheets(rating, opened, [.. Body(CapacityPage.Of(MemberCapacities.Of(bridge, rating.Method), null, units)).Where(b => b is not ResultBlock.Paragraph { Text: Words.TrussOnly or Words.Caution })], units),
+            CapacityChapters.Factors(rating, opened, units),
             ChecksChapter.Of(rating, followed, units),
             LearnersChapter.Of(bridge, units),
             new("check", "Input as understood", Body(CheckPage.Of(bridge, reading.Findings, units))),
@@ -92,7 +92,7 @@ public sealed record FieldReport(
         {
             IsAnswer = rate.IsAnswer,
             UndercutsLimit = post.UndercutsLimit,
-            Opens = opens,
+            Opens = opened.Anchors,
             Living = LivingElevation.Of(rating),
         };
     }

@@ -33,12 +33,16 @@ public abstract record ReportPart
 
     /// <summary>A way to another place in the report.</summary>
     /// <param name="Text">What it says.</param>
-    /// <param name="Id">The anchor it leads to.</param>
+    /// <param name="Id">The anchor of the fold it leads into.</param>
     public sealed record Way(string Text, string Id) : ReportPart;
 
     /// <summary>Steps of a solution, whose values a reader may hide and ask for step by step.</summary>
     /// <param name="Folds">The steps.</param>
     public sealed record Steps(IReadOnlyList<Fold> Folds) : ReportPart;
+
+    /// <summary>The anchor within a fold: a browser that is led there opens the fold, and all folds around it.</summary>
+    /// <param name="id">The fold's anchor.</param>
+    public static string Within(string id) => $"{id}-in";
 
     /// <summary>A title that is short enough to stand on one thing among many; its whole text stands within.</summary>
     /// <param name="text">The text.</param>

@@ -216,12 +216,6 @@ public static class RatingPage
         null => rating.PartRows.Count > 0 ? "Nothing governs: nothing is rated." : "Nothing governs: no member is rated.",
     };
 
-    /// <summary>A rating in a line: what, in what, under what, at which level, and the factor.</summary>
-    /// <param name="row">The row.</param>
-    public static string InALine(RatingRow row) => row is { Factor: null }
-        ? $"{RatingWording.NameAt(row)} in {RatingWording.ActsIn(row)} under {RatingWording.Under(row)} at {row.Level.Name} level, {Words.InTable(row.Status)}{(row.Truss is null ? "" : $" ({row.Truss} truss)")}"
-        : Row(row);
-
     private static string Row(RatingRow row) =>
         $"{RatingWording.NameAt(row)} in {RatingWording.ActsIn(row)} under {RatingWording.Under(row)} at {row.Level.Name} level, rating factor {Words.Factor(row.Factor)}{((row as MemberRow)?.CappedBy is { } rod ? $", where {rod} goes slack" : "")}{(row.Truss is null ? "" : $" ({row.Truss} truss)")}";
 }

@@ -32,7 +32,8 @@ internal static class RatingTables
         ];
         return new ResultTable(
             [new("vehicle"), new("class"), new("level"), new("weight", Quantity.Force), new("lanes"), new("share with presence", Quantity.Number, 3), new("lowest factor"), new(whole ? "part" : "member"), new(whole ? "in" : "sense"), new("RF × weight [US ton]")],
-            [.. shown.Select(s => VehicleRow(s.Row, s.Share))]) { Shows = [.. shown.Select(s => s.Row)] };
+            [.. shown.Select(s => VehicleRow(s.Row, s.Share))])
+        { Shows = [.. shown.Select(s => s.Row)] };
     }
 
     private static IReadOnlyList<object?> VehicleRow(RatingRow r, LateralShare? share) =>
@@ -62,7 +63,8 @@ internal static class RatingTables
                 new("DW", measure), new("live", measure), .. whole ? [new ResultColumn("unit")] : Array.Empty<ResultColumn>(), new("impact", Quantity.Number, 3),
                 .. modes ? [new ResultColumn("by")] : Array.Empty<ResultColumn>(), new(whole ? "kind" : "role"),
             ],
-            [.. shown.Select(r => Row(r, units, apart, modes, whole))]) { Shows = shown };
+            [.. shown.Select(r => Row(r, units, apart, modes, whole))])
+        { Shows = shown };
     }
 
     private static IReadOnlyList<object?> Row(RatingRow r, DisplayUnits units, bool apart, bool modes, bool whole)

@@ -49,7 +49,7 @@ internal static class ChecksChapter
     {
         Outcome<SectionCheck> outcome = SectionCheck.Of(bridge.Truss, dead.Loads, row.MemberIndex);
         string name = ReportPart.Brief(row.Member.Name);
-        yield return new ReportPart.Said([new ResultBlock.Heading($"{name} by hand: the dead load"), new ResultBlock.Paragraph($"The force of {name} under the dead load{(bridge.OnlyTruss is { } t ? $" on the {bridge.Deck.TrussNames[t]} truss" : "")} a second time, by cutting the truss in two.")]);
+        yield return new ReportPart.Said([new ResultBlock.Heading($"{name} by hand: the dead load"), new ResultBlock.Paragraph($"The force of {name} under the dead load{(bridge.OnlyTruss is { } t ? $" on the {bridge.Deck.TrussNames[t]} truss" : "")} {(outcome.Refusal is null ? "a second time, by cutting the truss in two." : "is not found by a cut:")}")]);
         foreach (ReportPart part in Cut(bridge, dead, row, outcome, "hand", units))
         {
             yield return part;

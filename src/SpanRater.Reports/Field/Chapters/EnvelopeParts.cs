@@ -23,7 +23,7 @@ internal static class EnvelopeParts
         IGrouping<string?, EnvelopeRow>[] shown = alike ? trusses[..1] : trusses;
         yield return new ReportPart.Said(
         [
-            new ResultBlock.Paragraph($"The largest tension and compression of each member over all vehicles rated: with the share of the truss and presence, without impact and load factor, and without what stands in the next lane. {(alike ? "The two trusses have the same. " : "")}{(rating.Bridge.Truss.Members.Any(m => m.TensionOnly) ? "Of a member that only pulls, a force in compression is tension of the dead load that it loses." : "")}".TrimEnd()),
+            new ResultBlock.Paragraph($"The largest tension and compression of each member over all vehicles asked for: with the share of the truss and presence, without impact and load factor, and without what stands in the next lane. {(rating.Withheld.Any() ? "Vehicles whose rating is withheld are among them. " : "")}{(alike ? "The two trusses have the same. " : "")}{(rating.Bridge.Truss.Members.Any(m => m.TensionOnly) ? "Of a member that only pulls, a force in compression is tension of the dead load that it loses." : "")}".TrimEnd()),
         ]);
         foreach (IGrouping<string?, EnvelopeRow> truss in shown)
         {
@@ -32,7 +32,7 @@ internal static class EnvelopeParts
             yield return new ReportPart.Fold(
                 $"envelope-{Array.IndexOf(shown, truss) + 1}",
                 $"Drawn as bars{which}",
-                [new ReportPart.Sketch(bars, $"Largest live force of each member [{units.Symbol(Quantity.Force)}]{which}. Tension: plain bars to the right; compression: hatched bars to the left{(pointedOut is null ? "" : "; framed: the governing member")}.", $"Bars of the largest live tension and compression of each of {truss.Count()} members{which}; the table below holds the same numbers.")]);
+                [new ReportPart.Sketch(bars, $"Largest live force of each member [{units.Symbol(Quantity.Force)}]{which}. Tension: plain bars to the right; compression: hatched bars to the left{(pointedOut is null ? "" : "; framed: the member shown above")}.", $"Bars of the largest live tension and compression of each of {truss.Count()} members{which}; the table below holds the same numbers.")]);
         }
 
         yield return new ReportPart.Said([new ResultBlock.Grid(Table([.. shown.SelectMany(t => t)], shown.Length > 1, rating.Bridge.Truss, units))]);
@@ -42,7 +42,7 @@ internal static class EnvelopeParts
         ((Sense[])[Sense.Tension, Sense.Compression]).All(s => one.Of(s)?.Live == other.Of(s)?.Live && one.Of(s)?.Vehicle == other.Of(s)?.Vehicle);
 
     private static ResultTable Table(IReadOnlyList<EnvelopeRow> rows, bool apart, Truss truss, DisplayUnits units) => new(
-        [new("member"), .. apart ? [new ResultColumn("truss")] : Array.Empty<ResultColumn>(), new("tension", Quantity.Force), new("under"), new("where"), new("compression", Quantity.Force), new("under"), new("where")],
+        [new("member"), .. apart ? [new ResultColumn("truss")] : Array.Empty<ResultColumn>(), new("tension", Quantity.Force), new("tension under"), new("where it stood then"), new("compression", Quantity.Force), new("compression under"), new("where it stood then")],
         [
             .. rows.Select(r => (IReadOnlyList<object?>)
                 [r.Member.Name, .. apart ? [r.Truss ?? ""] : Array.Empty<object?>(), .. Cells(r.Tension, truss, units), .. Cells(r.Compression, truss, units)]),

@@ -18,13 +18,14 @@ internal static class InfluenceChapter
         ResultBlock.Paragraph[] rods = lines.Slack is null ? [] : [new("Rods that only pull make effects that do not add up: these lines are of the set that pulls under the dead load. The rating rolls every vehicle with the dead load on, and takes other sets where they act.", Strong: true)];
         return new ReportChapter("influence", "Influence lines and envelopes",
         [
-            new ResultBlock.Paragraph($"An influence line shows the force in one member for a load of 1 {force} on one truss, wherever on the deck that load stands."),
+            new ResultBlock.Paragraph($"An influence line shows the force in one member for a load of 1 {force} on one truss, wherever on the deck that load stands. Positive is tension: a plain area under an unbroken line; negative is compression: a hatched area under dashes."),
             .. rods,
         ])
         {
             Parts =
             [
-                .. lines.Members.Select((e, m) => LineOf(lines, e, m, m == open, units)),
+                .. open is { } first ? (ReportPart[])[LineOf(lines, lines.Members[first], first, true, units)] : [],
+                new ReportPart.Fold("lines", $"The lines of {(open is null ? "all members" : "all other members")}", [.. lines.Members.Select((e, m) => (e, m)).Where(l => l.m != open).Select(l => LineOf(lines, l.e, l.m, false, units))]),
                 new ReportPart.Said([new ResultBlock.Heading("All ordinates"), .. table]),
                 .. EnvelopeParts.Of(rating, open, units),
             ],

@@ -20,17 +20,21 @@ internal static class LearnersChapter
         }
 
         ForceNotation notation = dead.Notation(worked, units);
+        ResultBlock.Paragraph? slack = WorkedSolutionPage.Slack(worked);
         string which = bridge.OnlyTruss is { } truss ? $", {bridge.Deck.TrussNames[truss]} truss" : "";
         return new ReportChapter("learners", Title,
         [
             new ResultBlock.Paragraph($"Every force under {dead.Title}{which}, in {worked.Steps.Count.ToString(CultureInfo.InvariantCulture)} steps. Take a step, draw its free body, find its forces, and only then look. Not printed: this is for the screen."),
-            .. WorkedSolutionPage.Slack(worked) is { } slack ? (ResultBlock[])[slack] : [],
+            .. slack is null ? (ResultBlock[])[] : [slack],
         ])
         {
             Parts =
             [
-                new ReportPart.Fold("learners-signs", "Signs, directions, and whether statics can solve it", [new ReportPart.Said([.. WorkedSolutionPage.Beginning(worked, notation)])]),
-                new ReportPart.Steps([.. Enumerable.Range(0, worked.Steps.Count).Select(s => StepOf(worked, s, notation))]),
+                new ReportPart.Steps(
+                [
+                    new ReportPart.Fold("step-0", "Before the first step: can statics solve it, signs, directions, and what is zero at a glance", [new ReportPart.Said([.. WorkedSolutionPage.Beginning(worked, notation).Where(b => b != slack)])]),
+                    .. Enumerable.Range(0, worked.Steps.Count).Select(s => StepOf(worked, s, notation)),
+                ]),
             ],
         };
     }

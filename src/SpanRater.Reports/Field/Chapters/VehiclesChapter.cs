@@ -15,7 +15,7 @@ internal static class VehiclesChapter
         ResultBlock[] share = [.. SharePage.Of(rating.Bridge, rating.Method, shares, strips, units).Blocks.Skip(1)];
         ResultBlock[] inShort = [.. share.TakeWhile(b => b is not ResultBlock.Paragraph { Strong: false } and not ResultBlock.Heading)];
         IReadOnlyList<(CrossSection Section, Drawing Drawing)> sections = CrossSectionPicture.Drawings(rating.Bridge.Deck, shares, strips, units);
-        return new ReportChapter("vehicles", "Vehicles and what one truss carries of them", [new ResultBlock.Paragraph("Axle spacings are to scale within each sketch, and the front axle is at the left. A spacing that varies is drawn at its least, dashed; the rating looks for the worst in its range.")])
+        return new ReportChapter("vehicles", "Vehicles and what one truss carries of them", [new ResultBlock.Paragraph("Axle spacings are to scale within each sketch, and the front axle is at the left. A spacing that varies is drawn at its least, dashed; the rating looks for the worst in its range. What has no axles or tracks, crowds and lane loads, is told in the list below.")])
         {
             Parts =
             [
