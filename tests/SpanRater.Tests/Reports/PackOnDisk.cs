@@ -29,12 +29,7 @@ internal sealed partial class PackOnDisk : IDisposable
     public string Read(string file) => Stroke().Replace(Text(file), "$1");
 
     /// <summary>A page as XML: what is not encoded would break it.</summary>
-    public XDocument Page(string file)
-    {
-        string html = Text(file);
-        Assert.StartsWith("<!DOCTYPE html>\n", html, StringComparison.Ordinal);
-        return XDocument.Parse(Meta().Replace(html["<!DOCTYPE html>\n".Length..], "<$1/>"), LoadOptions.PreserveWhitespace);
-    }
+    public XDocument Page(string file) => ReportHtml.Parsed(Text(file));
 
     /// <summary>The texts of the sign in the order in which they are read; lines of one sentence are joined.</summary>
     public string Sign() => string.Join(' ', XDocument.Parse(Text("sign.svg")).Descendants().Where(e => e.Name.LocalName == "text").Select(e => e.Value));
@@ -43,7 +38,4 @@ internal sealed partial class PackOnDisk : IDisposable
 
     [GeneratedRegex(@"\\([\\`*_\[\]<>|#$])")]
     private static partial Regex Stroke();
-
-    [GeneratedRegex("<(meta [^>]*)>")]
-    private static partial Regex Meta();
 }

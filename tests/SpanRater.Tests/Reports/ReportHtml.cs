@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
+using SpanRater.Reports;
 using SpanRater.Tests.CommandLine;
 
 namespace SpanRater.Tests.Reports;
