@@ -43,23 +43,23 @@ public sealed class PeakCaseTests(Chromium chromium) : IClassFixture<Chromium>
     public async Task Peaks_Of200RandomTrussesAndTrains_AreTheEngines()
     {
         await using OpenPage open = await chromium.BareAsync();
-        (SolvedTruss Truss, AxleTrain Train)[] drawn = SeededCases.Draw(
-            from i in Gen.Int[0, RandomTrusses.All.Count - 1]
-            let truss = RandomTrusses.All[i]
-            from train in Train(truss.Lines.Truss)
-            select (truss, train), 200);
+        (InfluenceLines Lines, AxleTrain Train)[] drawn = SeededCases.Draw(
+            from form in RandomTrusses.Forms()
+            let truss = form.Build()
+            from train in Train(truss)
+            select (InfluenceLines.Of(DeterminateTruss.Of(truss).Value!).Value!, train), 200);
         Assert.Contains(drawn, d => d.Train.Gaps.Any(g => g.Varies));
         Assert.Contains(drawn, d => d.Train.RelievingAxles == RelievingAxles.LeftOut);
         int compared = 0;
-        foreach ((SolvedTruss truss, AxleTrain train) in drawn)
+        foreach ((InfluenceLines found, AxleTrain train) in drawn)
         {
-            IReadOnlyList<double> stations = truss.Lines.Truss.Stations;
+            IReadOnlyList<double> stations = found.Truss.Stations;
             var plan = new RollingPlan(stations, train);
-            double[][] lines = [.. truss.Lines.Members.Select(m => m.Line.Ordinates.ToArray())];
-            JsonElement found = await open.Page.EvaluateAsync<JsonElement>(
+            double[][] lines = [.. found.Members.Select(m => m.Line.Ordinates.ToArray())];
+            JsonElement ofPage = await open.Page.EvaluateAsync<JsonElement>(
                 "c => { const plan = Peaks.plan(c.stations, c.train); return c.lines.map(l => Peaks.of(plan, l)); }",
                 new { stations = stations.ToArray(), lines, train = new { loads = train.Loads.ToArray(), gaps = train.Gaps.Select(g => new[] { g.Least, g.Most }).ToArray(), leaveOut = train.RelievingAxles == RelievingAxles.LeftOut } });
-            foreach ((InfluenceEffect member, JsonElement peaks) in truss.Lines.Members.Zip(found.EnumerateArray()))
+            foreach ((InfluenceEffect member, JsonElement peaks) in found.Members.Zip(ofPage.EnumerateArray()))
             {
                 PeakPair own = plan.PeaksOf(member.Line);
                 Compare(own.Tension, peaks.GetProperty("tension"), train.Weight);

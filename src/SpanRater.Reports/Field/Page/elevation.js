@@ -48,7 +48,7 @@ const Elevation = (() => {
       touch.addEventListener("click", () => choose(m));
       group.append(halo, line, touch);
       root.append(group);
-      return { group, line };
+      return { group, line, was: { group: {}, line: {}, number: {} } };
     });
   }
 
@@ -124,17 +124,32 @@ const Elevation = (() => {
     drawing.frame.setAttribute("d", `M${last[0] - front * 14} ${last[1] - 17}L${first[0] + front * 14} ${first[1] - 17}m${-front * 9} -7l${front * 12} 7l${-front * 12} 7`);
   }
 
+  /* What was last written, so that only what changes is written again: a browser asked for what it holds is slow. */
+  function put(shown, element, attribute, value) {
+    if (shown[attribute] !== value) {
+      shown[attribute] = value;
+      if (attribute === "text") {
+        element.textContent = value;
+      } else {
+        element.setAttribute(attribute, value);
+      }
+    }
+  }
+
   /* forces: newtons, tension positive, or null where they are not available; most: the largest anywhere, for the width of a stroke. */
-  function showForces(drawing, forces, most, chosen) {
+  function showForces(drawing, forces, most, chosen, withNumbers) {
+    const unit = drawing.facts.force.newtons;
     forces.forEach((force, m) => {
-      const { group, line } = drawing.bars[m];
+      const { group, line, was } = drawing.bars[m];
       const size = force === null ? 0 : Math.abs(force) / most;
       const kind = force === null ? "unknown" : size < 5e-4 ? "none" : force > 0 ? "pull" : "push";
-      group.setAttribute("class", `bar ${kind}${m === chosen ? " chosen" : ""}`);
-      line.setAttribute("stroke-width", (kind === "none" || kind === "unknown" ? 2 : 2.5 + 7.5 * size).toFixed(1));
-      const number = drawing.numbers[m];
-      number.setAttribute("class", `number ${kind}${m === chosen ? " chosen" : ""}`);
-      number.textContent = kind === "unknown" ? "?" : kind === "none" ? "" : `${Figures.force(drawing.facts, Math.abs(force), 1)} ${force > 0 ? "T" : "C"}`;
+      const look = `${kind}${m === chosen ? " chosen" : ""}`;
+      put(was.group, group, "class", `bar ${look}`);
+      put(was.line, line, "stroke-width", kind === "none" || kind === "unknown" ? "2" : (Math.round(5 + 15 * size) / 2).toString());
+      if (withNumbers) {
+        put(was.number, drawing.numbers[m], "class", `number ${look}`);
+        put(was.number, drawing.numbers[m], "text", kind === "unknown" ? "?" : kind === "none" ? "" : `${(Math.abs(force) / unit).toFixed(1)} ${force > 0 ? "T" : "C"}`);
+      }
     });
   }
 

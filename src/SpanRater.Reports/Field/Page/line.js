@@ -2,7 +2,7 @@
 const Line = (() => {
   "use strict";
 
-  const { svg, html, force, length, fixed, short } = Figures;
+  const { svg, html, force, length, fixed, short, set } = Figures;
   const TALLEST = 150;
   const ABOVE = 36;
   const BELOW = 62;
@@ -38,16 +38,22 @@ const Line = (() => {
   }
 
   function showAxles(drawing, facts, roll, axles) {
-    drawing.axles.replaceChildren();
-    axles.forEach((x, k) => {
-      const ordinate = Peaks.ordinate(facts.stations, drawing.line, x, roll.approach);
-      if (ordinate === 0) {
-        return;
+    while (drawing.axles.children.length < axles.length) {
+      const group = svg("g");
+      group.append(svg("line", { class: "bar" }), svg("circle", { r: 5, class: "dot" }), svg("text", { class: "axle" }, String(drawing.axles.children.length + 1)));
+      drawing.axles.append(group);
+    }
+    [...drawing.axles.children].forEach((group, k) => {
+      const ordinate = k < axles.length ? Peaks.ordinate(facts.stations, drawing.line, axles[k], roll.approach) : 0;
+      group.style.display = ordinate === 0 ? "none" : "";
+      if (ordinate !== 0) {
+        const [bar, dot, text] = group.children;
+        const x = drawing.at.x(axles[k]).toFixed(1);
+        const [y, zero] = [drawing.y(ordinate).toFixed(1), drawing.zero.toFixed(1)];
+        [["x1", x], ["y1", zero], ["x2", x], ["y2", y]].forEach(([name, value]) => set(bar, name, value));
+        [["cx", x], ["cy", y]].forEach(([name, value]) => set(dot, name, value));
+        [["x", x], ["y", (drawing.zero + (ordinate > 0 ? 22 : -10)).toFixed(1)]].forEach(([name, value]) => set(text, name, value));
       }
-      drawing.axles.append(
-        svg("line", { x1: drawing.at.x(x), y1: drawing.zero, x2: drawing.at.x(x), y2: drawing.y(ordinate), class: "bar" }),
-        svg("circle", { cx: drawing.at.x(x), cy: drawing.y(ordinate), r: 5, class: "dot" }),
-        svg("text", { x: drawing.at.x(x), y: drawing.zero + (ordinate > 0 ? 22 : -10), class: "axle" }, String(k + 1)));
     });
   }
 

@@ -2,7 +2,7 @@
 const Members = (() => {
   "use strict";
 
-  const { html, force, fixed, cut, short } = Figures;
+  const { html, force, fixed, cut, short, say } = Figures;
 
   const factorText = (found) => (found.factor === null ? found.why : cut(found.factor, 2) + (found.why === "" ? "" : ` (${found.why})`));
 
@@ -25,7 +25,7 @@ const Members = (() => {
 
   function showNow(rows, facts, forces) {
     forces.forEach((value, m) => {
-      rows[m].cells[0].textContent = value === null ? "not available here" : force(facts, value);
+      say(rows[m].cells[0], value === null ? "not available here" : force(facts, value));
     });
   }
 

@@ -13,6 +13,9 @@
   let rating = null;
   let most = 1;
   let waiting = false;
+  let numbered = 0;
+  let resting = 0;
+  const NUMBERS_EVERY = 100;
 
   const elevation = Elevation.make($("living-elevation"), facts, chooseMember);
   const line = Line.make($("living-line"));
@@ -101,32 +104,56 @@
     const { slack, forces: found } = Rolling.forcesAt(facts, roll());
     const forces = found.map((force, m) => force ?? Rolling.senses.map((s) => peaks[m]?.[s] ?? null).find((p) => p?.told && Rolling.standsAt(roll(), p))?.force ?? null);
     Elevation.showVehicle(elevation, axles, state.direction);
-    Elevation.showForces(elevation, forces, most, state.member);
+    Elevation.showForces(elevation, forces, most, state.member, isTimeForNumbers());
     Line.showAxles(line, facts, roll(), axles);
-    Line.tabulate($("living-sum"), facts, roll(), axles, state.member);
-    Members.showNow(rows, facts, forces);
+    if (opened("living-sum")) {
+      Line.tabulate($("living-sum"), facts, roll(), axles, state.member);
+    }
+    if (opened("living-members")) {
+      Members.showNow(rows, facts, forces);
+    }
     showCard(forces, slack);
     const at = `${length(facts, state.front)} ${facts.length.symbol}`;
-    $("living-at").textContent = at;
+    Figures.say($("living-at"), at);
     const slider = $("living-slider");
     slider.value = String((forward() * (state.front - start())) / facts.length.metres);
     slider.setAttribute("aria-valuetext", `front axle at ${at}, ${spoken(forces[state.member])} in ${short(facts.members[state.member].name, 30)}`);
   }
 
+  /* Numbers cost a browser most, and nobody reads sixty of them a frame: ten times a second while it rolls, and at once where it rests. */
+  function isTimeForNumbers() {
+    const now = performance.now();
+    clearTimeout(resting);
+    if (now - numbered >= NUMBERS_EVERY) {
+      numbered = now;
+      return true;
+    }
+    resting = setTimeout(draw, NUMBERS_EVERY);
+    return false;
+  }
+
+  /* A table that is folded away is filled when it is opened. */
+  const opened = (id) => $(id).closest("details").open;
+
   const spoken = (value) => (value === null ? "force not available here" : `${force(facts, Math.abs(value))} ${facts.force.symbol}${value === 0 ? "" : value > 0 ? " tension" : " compression"}`);
 
   function showCard(forces, slack) {
     const card = Members.card(facts, roll(), peaks, rating, forces, state.member);
-    $("living-card-title").textContent = card.title;
-    $("living-card").replaceChildren(...card.lines.map(([what, value]) => {
-      const entry = html("div");
-      entry.append(html("dt", what), html("dd", value));
-      return entry;
-    }));
+    Figures.say($("living-card-title"), card.title);
+    card.lines.forEach(([what, value], i) => {
+      const entry = $("living-card").children[i] ?? $("living-card").appendChild(entryOf(what));
+      Figures.say(entry.lastChild, value);
+    });
     for (const sense of Rolling.senses) {
       $(`living-jump-${sense}`).disabled = (peaks[state.member]?.[sense] ?? null) === null;
     }
-    $("living-slack").textContent = slack < 0 ? "" : `${facts.members[slack].name} only pulls and would be slack with the vehicle here: forces are not available at this place.`;
+    Figures.say($("living-slack"), slack < 0 ? "" : `${facts.members[slack].name} only pulls and would be slack with the vehicle here: forces are not available at this place.`);
+  }
+
+  function entryOf(what) {
+    const entry = html("div");
+    entry.append(html("dt", what), html("dd"));
+    return entry;
   }
 
   /* --- the slider: a thumb is drawn to where an axle stands on a panel point, keys go by steps and from turn to turn --- */
@@ -207,6 +234,9 @@
   $("living-add").addEventListener("click", () => withAxles(Editor.added(state.vehicle)));
   $("living-remove").addEventListener("click", () => withAxles(Editor.removed(state.vehicle)));
   $("living-reset").addEventListener("click", () => chooseBase(state.base));
+  for (const fold of $("living").querySelectorAll("details")) {
+    fold.addEventListener("toggle", draw);
+  }
   $("living").classList.add("ready");
 
   state.truss = facts.begin.truss;
