@@ -269,10 +269,12 @@ internal static class LivingJson
         json.WriteEndArray();
     }
 
-    // Where the page begins: what governs among truss members, at its worst.
+    // Where the page begins: at its worst what governs among truss members, else the rod that withholds a rating.
     private static void WriteBegin(Utf8JsonWriter json, LivingElevation living)
     {
-        MemberRow? row = living.Rating.GoverningMember is { Vehicle: Vehicle } governing && living.Vehicles.Any(v => v.Vehicle == governing.Vehicle) ? governing : null;
+        MemberRow? row = living.Rating.GoverningMember
+            ?? living.Rating.MemberRows.FirstOrDefault(r => r.Sense == Sense.Compression && living.Rating.Withheld.Any(w => w.Vehicle == r.Vehicle && w.Reason.Member == r.Name));
+        row = living.Vehicles.Any(v => v.Vehicle == row?.Vehicle) ? row : null;
         json.WriteStartObject("begin");
         json.WriteNumber("vehicle", row is null ? 0 : living.Vehicles.ToList().FindIndex(v => v.Vehicle == row.Vehicle));
         json.WriteNumber("truss", row?.Truss is { } truss ? Math.Max(0, living.Trusses.ToList().IndexOf(truss)) : 0);

@@ -145,7 +145,7 @@ const Elevation = (() => {
       const kind = force === null ? "unknown" : size < 5e-4 ? "none" : force > 0 ? "pull" : "push";
       const look = `${kind}${m === chosen ? " chosen" : ""}`;
       put(was.group, group, "class", `bar ${look}`);
-      put(was.line, line, "stroke-width", kind === "none" || kind === "unknown" ? "2" : (Math.round(5 + 15 * size) / 2).toString());
+      put(was.line, line, "stroke-width", kind === "none" || kind === "unknown" ? "2" : (Math.round(5 + 10 * size) / 2).toString());
       if (withNumbers) {
         put(was.number, drawing.numbers[m], "class", `number ${look}`);
         put(was.number, drawing.numbers[m], "text", kind === "unknown" ? "?" : kind === "none" ? "" : `${(Math.abs(force) / unit).toFixed(1)} ${force > 0 ? "T" : "C"}`);
