@@ -147,6 +147,7 @@
     for (const sense of Rolling.senses) {
       $(`living-jump-${sense}`).disabled = (peaks[state.member]?.[sense] ?? null) === null;
     }
+    Figures.say($("living-rods"), facts.members[state.member].rods ? "Which rods pull changes with the load: this line is that of the rods that pull under the dead load alone." : "");
     Figures.say($("living-slack"), slack < 0 ? "" : `${facts.members[slack].name} only pulls and would be slack with the vehicle here: forces are not available at this place.`);
   }
 
