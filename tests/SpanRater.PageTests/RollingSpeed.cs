@@ -6,14 +6,14 @@ using SpanRater.Tests.CommandLine;
 namespace SpanRater.PageTests;
 
 /// <summary>
-/// Measures, and asserts nothing: from an event of the slider to the frame that shows it, of a truss of 61 members with the processor slowed four times. Run it with
-/// -explicit only; what it wrote stands in docs/performance.md.
+/// Measures, and asserts nothing: from an event of the slider to the frame that shows it, of a truss of 61 members with the processor slowed four times. It is
+/// no test of the suite: it is built with -p:Measure=true, and what it wrote stands in docs/performance.md.
 /// </summary>
 public sealed class RollingSpeed(Chromium chromium) : IClassFixture<Chromium>
 {
     private const int Frames = 200;
 
-    [Fact(Explicit = true)]
+    [Fact]
     public async Task Slider_EventToFrame_OfSixtyMembers()
     {
         string folder = Path.Combine(chromium.Folder, "sixty");
