@@ -97,8 +97,9 @@ public sealed record FieldReport(
         };
     }
 
-    // The truss member that is shown and checked: the one that governs, else the one that withholds, else the lowest or first there is.
-    private static MemberRow? Followed(BridgeRating rating) =>
+    /// <summary>The truss member that is shown and checked: the one that governs, else the one that withholds, else the lowest or first there is; null where there is no row.</summary>
+    /// <param name="rating">The rating.</param>
+    internal static MemberRow? Followed(BridgeRating rating) =>
         rating.GoverningMember
         ?? rating.MemberRows.FirstOrDefault(r => rating.Withheld.Any(w => w.Reason.Member == r.Name))
         ?? (rating.MemberRows is [var first, ..] ? first : null);

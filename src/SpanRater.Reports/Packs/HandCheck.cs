@@ -10,8 +10,9 @@ internal static class HandCheck
     public static IEnumerable<ResultBlock> Of(ReviewedBridge reviewed)
     {
         BridgeRating rating = reviewed.Rating;
-        (int member, int truss) = Chosen(rating);
-        Bridge bridge = rating.Bridge.OfTruss(truss);
+        MemberRow? followed = FieldReport.Followed(rating);
+        int member = followed?.MemberIndex ?? 0;
+        Bridge bridge = ChecksChapter.OfTruss(rating.Bridge, followed?.Truss);
         string name = bridge.Truss.Members[member].Name;
         var asked = LoadAsked.Case(bridge.FindCase(Bridge.ComponentsCase)!);
         Outcome<SectionCheck> outcome = SectionCheck.Of(bridge.Truss, asked.Loads, member);
@@ -32,18 +33,5 @@ internal static class HandCheck
         {
             yield return block is ResultBlock.Heading { Level: 2 } part ? part with { Level = 3 } : block;
         }
-    }
-
-    // The member that governs; where a rating is withheld, the bar that goes slack; else the first.
-    private static (int Member, int Truss) Chosen(BridgeRating rating)
-    {
-        RatingRow? row = rating.GoverningMember ?? rating.Rows.FirstOrDefault(r => r.Status == RatingStatus.Withheld);
-        int truss = row?.Truss is { } named ? Math.Max(0, rating.Bridge.Deck.TrussNames.ToList().IndexOf(named)) : 0;
-        return (row switch
-        {
-            MemberRow { Status: not RatingStatus.Withheld } member => member.MemberIndex,
-            { Reason: NotRatedReason.Uncarried reason } => rating.Bridge.Truss.FindMember(reason.Member) ?? 0,
-            _ => 0,
-        }, truss);
     }
 }
