@@ -48,7 +48,7 @@ public sealed record SignFace(string Headline, IReadOnlyList<SignLine> Lines, IR
         }
 
         SignLine[] lines = [.. Legal(posting), .. posting.Emergency.Where(r => r.Verdict != PostingVerdict.NotNeeded).Select(Emergency)];
-        bool hasLimit = posting.Legal.Concat(posting.Emergency).Any(r => r.Verdict == PostingVerdict.Posted);
+        bool hasLimit = posting.Legal.Concat(posting.Emergency).Any(r => r.Verdict is PostingVerdict.Posted or PostingVerdict.Barred);
         return hasLimit ? new SignFace(Limit, lines, [.. RemarksOn(posting)])
             : posting.NotGiven.Any() ? new SignFace(None, lines, [NotGivenRemark])
             : posting.Legal.Count == 0 ? new SignFace(None, [], ["No legal type was asked for, so that a limit for trucks does not follow."])
