@@ -39,6 +39,11 @@ public static class CommandLineProgram
             surroundings.Error.WriteLine(e.Message);
             return ExitStatus.Refused;
         }
+        catch (OperationCanceledException) when (surroundings.Stop.IsCancellationRequested)
+        {
+            surroundings.Error.WriteLine("spanrater: interrupted; no file is left half-written.");
+            return ExitStatus.Interrupted;
+        }
         catch (Exception e) when (e is not OutOfMemoryException)
         {
             surroundings.Error.WriteLine($"spanrater: a fault of the program itself, not of your input: {e.GetType().Name}: {e.Message} Nothing was written. Please report it with the command you typed.");

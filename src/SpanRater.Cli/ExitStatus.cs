@@ -17,4 +17,7 @@ public static class ExitStatus
 
     /// <summary>A limit is undercut: a posting under 3 US tons.</summary>
     public const int LimitUndercut = 4;
+
+    /// <summary>Interrupted by the user; nothing is left half-done.</summary>
+    public const int Interrupted = 130;
 }

@@ -3,4 +3,11 @@ using SpanRater.Cli;
 
 CultureInfo.DefaultThreadCurrentCulture = CultureInfo.InvariantCulture;
 CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
-return CommandLineProgram.Run(args, Surroundings.OfThisProcess());
+using var stop = new CancellationTokenSource();
+Console.CancelKeyPress += (_, pressed) =>
+{
+    // The second time the process ends at once.
+    pressed.Cancel = !stop.IsCancellationRequested;
+    stop.Cancel();
+};
+return CommandLineProgram.Run(args, Surroundings.OfThisProcess() with { Stop = stop.Token });

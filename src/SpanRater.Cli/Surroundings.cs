@@ -7,6 +7,9 @@ namespace SpanRater.Cli;
 /// <param name="Colour">Whether the output may be coloured.</param>
 public sealed record Surroundings(Stream Output, TextWriter Error, int? TerminalWidth, bool Colour)
 {
+    /// <summary>Set when the user interrupts the program: what runs long looks at it between two pieces of its work.</summary>
+    public CancellationToken Stop { get; init; }
+
     /// <summary>The console of this process. Colour is off where NO_COLOR is set or the output is piped.</summary>
     public static Surroundings OfThisProcess()
     {
