@@ -62,6 +62,32 @@ public sealed class ReportPageTests(Chromium chromium) : IClassFixture<Chromium>
         Assert.Contains(live > 0 ? "tension" : "compression", (await open.TextOf("#living-card")).Split('\n')[1], StringComparison.Ordinal);
     }
 
+    // What is written on the drawing is what the table of members says, to its decimal, member for member.
+    [Fact]
+    public async Task Drawing_AsItRolls_BearsTheNumbersOfTheTable()
+    {
+        await using OpenPage open = await OpenAsync("garrow-landing");
+        await open.Page.GetByText("Every member under this vehicle").ClickAsync();
+        await open.Page.EvaluateAsync("() => { window.written = []; const text = Brush.text; Brush.text = (brush, words, ...rest) => { written.push(words); text(brush, words, ...rest); }; }");
+        string before = await PixelsAsync(open);
+        await open.Page.Locator("#living-slider").FocusAsync();
+        await open.Page.Keyboard.PressAsync("PageUp");
+        await FrameAsync(open);
+        Assert.NotEqual(before, await PixelsAsync(open));
+        await open.Page.EvaluateAsync("() => { written.length = 0; }");
+        await open.Page.Keyboard.PressAsync("PageUp");
+        await FrameAsync(open);
+        string[] table = await open.Page.EvaluateAsync<string[]>("() => [...document.querySelectorAll('#living-members tr')].map(r => r.cells[1].textContent.replace('\u2212', '-'))");
+        string[] written = await open.Page.EvaluateAsync<string[]>("() => written");
+        double[] loaded = [.. table.Select(t => double.Parse(t, CultureInfo.InvariantCulture)).Where(f => Math.Abs(f) > 0.2)];
+        double[] drawn = [.. written.Where(w => w.EndsWith(" T", StringComparison.Ordinal) || w.EndsWith(" C", StringComparison.Ordinal)).Select(w => double.Parse(w[..^2], CultureInfo.InvariantCulture) * (w[^1] == 'T' ? 1 : -1))];
+        Assert.InRange(loaded.Length, 10, table.Length);
+
+        // One decimal on the drawing, two in the table.
+        Assert.All(loaded, f => Assert.Contains(drawn, d => Math.Abs(d - f) <= 0.05 + 0.005 + 1e-9));
+        Assert.Empty(open.Said);
+    }
+
     // Every vehicle with the axles of every other, by the page and by the engine.
     [Theory]
     [MemberData(nameof(Samples))]
@@ -255,7 +281,10 @@ public sealed class ReportPageTests(Chromium chromium) : IClassFixture<Chromium>
 
     private static string Cut(double factor) => (Math.Floor(factor * 100) / 100).ToString("0.00", CultureInfo.InvariantCulture);
 
-    private static async Task FrameAsync(OpenPage open) => await open.Page.EvaluateAsync("() => new Promise(done => requestAnimationFrame(() => requestAnimationFrame(done)))");
+    private static async Task<string> PixelsAsync(OpenPage open) => await open.Page.EvaluateAsync<string>("() => document.querySelector('#living-elevation + canvas').toDataURL()");
+
+    // The words follow the drawing within a tenth of a second.
+    private static async Task FrameAsync(OpenPage open) => await open.Page.EvaluateAsync("() => new Promise(done => setTimeout(() => requestAnimationFrame(() => requestAnimationFrame(done)), 250))");
 
     private static void Compare(Peak? own, JsonElement peak, double weight)
     {

@@ -6,7 +6,7 @@ namespace SpanRater.Reports;
 /// <summary>The page's script: its files joined in the order in which they use each other.</summary>
 public static class PageScript
 {
-    private static readonly string[] Files = ["peaks.js", "rating.js", "rolling.js", "figures.js", "elevation.js", "line.js", "editor.js", "members.js", "start.js"];
+    private static readonly string[] Files = ["peaks.js", "rating.js", "rolling.js", "figures.js", "brush.js", "elevation.js", "line.js", "editor.js", "members.js", "start.js"];
 
     /// <summary>What stands within the element, in a wrapping that a reader of XML passes over.</summary>
     public static string Text { get; } = $"//<![CDATA[\n{string.Concat(Files.Select(HtmlFile.Resource))}//]]>";

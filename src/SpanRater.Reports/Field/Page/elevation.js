@@ -2,7 +2,7 @@
 const Elevation = (() => {
   "use strict";
 
-  const { svg, short } = Figures;
+  const { svg, force, short } = Figures;
   const WIDTH = 1000;
   const BESIDE = 70;
 
@@ -37,32 +37,24 @@ const Elevation = (() => {
     return a.y + ((b.y - a.y) * (x - a.x)) / (b.x - a.x);
   }
 
+  /* The truss as it stands: thin lines, and broad ones that nobody sees, for the finger. */
   function drawMembers(root, facts, at, choose) {
     return facts.members.map((member, m) => {
       const [a, b] = [facts.joints[member.from], facts.joints[member.to]];
       const ends = { x1: at.x(a.x), y1: at.y(a.y), x2: at.x(b.x), y2: at.y(b.y) };
-      const group = svg("g", { class: "bar" });
-      const halo = svg("line", { ...ends, class: "halo" });
-      const line = svg("line", { ...ends, class: "stroke" });
       const touch = svg("line", { ...ends, class: "touch" });
       touch.addEventListener("click", () => choose(m));
-      group.append(halo, line, touch);
-      root.append(group);
-      return { group, line, was: { group: {}, line: {}, number: {} } };
+      root.append(svg("line", { ...ends, class: "member" }), touch);
+      return { ends: [[ends.x1, ends.y1], [ends.x2, ends.y2]], number: besideMiddle(ends) };
     });
   }
 
-  /* Numbers stand beside the middle of their member, above it or to its right, on the paper's colour. */
-  function drawNumbers(root, facts, at) {
-    return facts.members.map((member) => {
-      const [a, b] = [facts.joints[member.from], facts.joints[member.to]];
-      const [dx, dy] = [at.x(b.x) - at.x(a.x), at.y(b.y) - at.y(a.y)];
-      const size = Math.hypot(dx, dy) || 1;
-      const along = Math.abs(dy) > 0.2 * size && Math.abs(dx) > 0.2 * size ? 0.62 : 0.5;
-      const text = svg("text", { x: at.x(a.x) + along * dx, y: at.y(a.y) + along * dy - (Math.abs(dy) < 0.2 * size ? 12 : 0), class: "number" });
-      root.append(text);
-      return text;
-    });
+  /* Numbers stand beside the middle of their member, or above it. */
+  function besideMiddle({ x1, y1, x2, y2 }) {
+    const [dx, dy] = [x2 - x1, y2 - y1];
+    const size = Math.hypot(dx, dy) || 1;
+    const along = Math.abs(dy) > 0.2 * size && Math.abs(dx) > 0.2 * size ? 0.62 : 0.5;
+    return [x1 + along * dx, y1 + along * dy - (Math.abs(dy) < 0.2 * size ? 14 : 0)];
   }
 
   function drawStill(root, facts, at) {
@@ -74,84 +66,72 @@ const Elevation = (() => {
     }
   }
 
-  function drawJoints(root, facts, at) {
-    for (const joint of facts.joints) {
-      root.append(svg("circle", { cx: at.x(joint.x), cy: at.y(joint.y), r: 4, class: "joint" }));
-    }
+  function drawNames(root, facts, at) {
     facts.panelPoints.forEach((j) => {
       const joint = facts.joints[j];
       root.append(svg("text", { x: at.x(joint.x), y: at.y(deckAt(facts, joint.x)) + 44, class: "name" }, short(joint.name, 6)));
     });
   }
 
-  function make(root, facts, choose) {
+  /* again: called where all must be drawn anew. */
+  function make(root, facts, choose, again) {
     const at = scaleOf(facts);
     root.setAttribute("viewBox", `0 0 ${WIDTH} ${Math.ceil(at.height)}`);
     drawStill(root, facts, at);
     const bars = drawMembers(root, facts, at, choose);
-    drawJoints(root, facts, at);
-    const vehicle = svg("g", { class: "vehicle" });
-    root.append(vehicle);
-    const numbers = drawNumbers(root, facts, at);
-    return { facts, at, bars, numbers, vehicle };
+    drawNames(root, facts, at);
+    return { facts, at, bars, joints: facts.joints.map((j) => [at.x(j.x), at.y(j.y)]), brush: Brush.make(root, again) };
   }
 
-  /* The wheels and the frame above them, made anew when the vehicle changes. */
-  function setVehicle(drawing, loads) {
-    drawing.vehicle.replaceChildren();
-    drawing.frame = svg("path", { class: "frame" });
-    drawing.vehicle.append(drawing.frame);
-    drawing.wheels = loads.map((load) => {
-      const wheel = svg("circle", { r: 9, class: "wheel" });
-      const weight = svg("text", { class: "weight" }, Figures.force(drawing.facts, load, 1));
-      drawing.vehicle.append(wheel, weight);
-      return { wheel, weight };
-    });
+  /* What a force looks like: pull a full stroke, push a dashed one, and the greater the broader. Null is a force that is not available. */
+  function lookOf(force, most, unit) {
+    const size = force === null ? 0 : Math.abs(force) / most;
+    if (force === null) {
+      return { colour: "soft", dash: [2, 6], width: 2, text: "?" };
+    }
+    if (size < 5e-4) {
+      return { colour: "soft", dash: [], width: 2, text: "" };
+    }
+    const text = (Math.abs(force) / unit).toFixed(1);
+    const width = 2.5 + 5 * size;
+    return force > 0 ? { colour: "tension", dash: [], width, text: `${text} T` } : { colour: "compression", dash: [10, 5], width, text: `${text} C` };
   }
 
-  function showVehicle(drawing, axles, direction) {
-    const { at, facts } = drawing;
-    const points = axles.map((x) => [at.x(x), at.y(deckAt(facts, x)) - 4]);
-    points.forEach(([x, y], k) => {
-      const { wheel, weight } = drawing.wheels[k];
-      wheel.setAttribute("cx", x);
-      wheel.setAttribute("cy", y);
-      weight.setAttribute("x", x);
-      weight.setAttribute("y", y - 34);
-    });
-    const front = direction === "right" ? 1 : -1;
-    const [first, last] = [points[0], points[points.length - 1]];
-    drawing.frame.setAttribute("d", `M${last[0] - front * 14} ${last[1] - 17}L${first[0] + front * 14} ${first[1] - 17}m${-front * 9} -7l${front * 12} 7l${-front * 12} 7`);
-  }
-
-  /* What was last written, so that only what changes is written again: a browser asked for what it holds is slow. */
-  function put(shown, element, attribute, value) {
-    if (shown[attribute] !== value) {
-      shown[attribute] = value;
-      if (attribute === "text") {
-        element.textContent = value;
-      } else {
-        element.setAttribute(attribute, value);
+  /* All that changes as the vehicle rolls. forces: newtons, tension positive, or null; most: the largest anywhere, for the width of a stroke. */
+  function show(drawing, forces, most, chosen, loads, axles, direction) {
+    const { brush, bars, joints, facts } = drawing;
+    const looks = forces.map((force) => lookOf(force, most, facts.force.newtons));
+    const pixel = 1 / brush.ratio;
+    Brush.clear(brush);
+    Brush.line(brush, bars[chosen].ends, "line", 24, [], "round");
+    looks.forEach(({ colour, dash, width }, m) => Brush.line(brush, bars[m].ends, colour, width * pixel, dash.map((d) => d * pixel)));
+    joints.forEach(([x, y]) => Brush.disc(brush, x, y, 4, "paper", "text", 1.5));
+    showVehicle(drawing, loads, axles, direction);
+    looks.forEach(({ colour, text }, m) => {
+      if (text !== "" && m !== chosen && !brush.narrow) {
+        Brush.text(brush, text, ...bars[m].number, colour === "soft" ? "text" : colour, 17);
       }
+    });
+    if (looks[chosen].text !== "") {
+      Brush.text(brush, looks[chosen].text, ...bars[chosen].number, looks[chosen].colour === "soft" ? "text" : looks[chosen].colour, brush.narrow ? 40 : 20, true);
     }
   }
 
-  /* forces: newtons, tension positive, or null where they are not available; most: the largest anywhere, for the width of a stroke. */
-  function showForces(drawing, forces, most, chosen, withNumbers) {
-    const unit = drawing.facts.force.newtons;
-    forces.forEach((force, m) => {
-      const { group, line, was } = drawing.bars[m];
-      const size = force === null ? 0 : Math.abs(force) / most;
-      const kind = force === null ? "unknown" : size < 5e-4 ? "none" : force > 0 ? "pull" : "push";
-      const look = `${kind}${m === chosen ? " chosen" : ""}`;
-      put(was.group, group, "class", `bar ${look}`);
-      put(was.line, line, "stroke-width", kind === "none" || kind === "unknown" ? "2" : (Math.round(5 + 10 * size) / 2).toString());
-      if (withNumbers) {
-        put(was.number, drawing.numbers[m], "class", `number ${look}`);
-        put(was.number, drawing.numbers[m], "text", kind === "unknown" ? "?" : kind === "none" ? "" : `${(Math.abs(force) / unit).toFixed(1)} ${force > 0 ? "T" : "C"}`);
+  /* The wheels, their loads and the frame above them, with an arrow at its front. */
+  function showVehicle({ at, facts, brush }, loads, axles, direction) {
+    const points = axles.map((x) => [at.x(x), at.y(deckAt(facts, x)) - 4]);
+    const front = direction === "right" ? 1 : -1;
+    const [first, last] = [points[0], points[points.length - 1]];
+    const tip = [first[0] + front * 14, first[1] - 17];
+    Brush.line(brush, [[last[0] - front * 14, last[1] - 17], tip], "text", 5);
+    Brush.line(brush, [[tip[0] - front * 9, tip[1] - 7], [tip[0] + front * 3, tip[1]], [tip[0] - front * 9, tip[1] + 7]], "text", 5);
+    points.forEach(([x, y], k) => {
+      Brush.disc(brush, x, y, brush.narrow ? 15 : 9, "text", "paper", 3);
+      if (!brush.narrow) {
+        Brush.text(brush, force(facts, loads[k], 1), x, y - 38, "text", 15);
       }
     });
   }
 
-  return { make, setVehicle, showVehicle, showForces, WIDTH };
+  return { make, show, WIDTH };
 })();

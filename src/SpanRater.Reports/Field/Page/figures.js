@@ -18,12 +18,6 @@ const Figures = (() => {
   const length = (facts, metres, decimals = 2) => fixed(metres / facts.length.metres, decimals);
 
   /* Written only where it changes: what a browser need not lay out again costs nothing. */
-  function set(element, attribute, value) {
-    if (element.getAttribute(attribute) !== value) {
-      element.setAttribute(attribute, value);
-    }
-  }
-
   function say(element, text) {
     if (element.textContent !== text) {
       element.textContent = text;
@@ -53,5 +47,5 @@ const Figures = (() => {
   /* Long names are cut where they are drawn; lists and tables hold them whole. */
   const short = (name, most = 14) => ([...name].length > most ? `${[...name].slice(0, most - 1).join("")}\u2026` : name);
 
-  return { fixed, cut, force, length, set, say, html, svg, short };
+  return { fixed, cut, force, length, say, html, svg, short };
 })();

@@ -2,12 +2,13 @@
 const Line = (() => {
   "use strict";
 
-  const { svg, html, force, length, fixed, short, set } = Figures;
+  const { svg, html, force, length, fixed, short } = Figures;
   const TALLEST = 150;
   const ABOVE = 36;
   const BELOW = 62;
 
-  const make = (root) => ({ root });
+  /* again: called where the axles must be drawn anew. */
+  const make = (root, again) => ({ root, brush: Brush.make(root, again) });
 
   /* One line, drawn anew when another member is chosen. */
   function setMember(drawing, facts, at, m) {
@@ -29,30 +30,23 @@ const Line = (() => {
       drawing.root.append(svg("text", { x: points[i][0], y: points[i][1] + (line[i] > 0 ? -10 : 24), class: "ordinate" }, `${line[i] > 0 ? "+" : ""}${fixed(line[i], 3)}`));
     }
     facts.panelPoints.forEach((j, i) => drawing.root.append(svg("text", { x: at.x(facts.stations[i]), y: height - 8, class: "name" }, short(facts.joints[j].name, 6))));
-    drawing.axles = svg("g", { class: "axles" });
-    drawing.root.append(drawing.axles);
     drawing.y = y;
     drawing.zero = zero;
     drawing.at = at;
     drawing.line = line;
+    Brush.measure(drawing.brush);
   }
 
-  function showAxles(drawing, facts, roll, axles) {
-    while (drawing.axles.children.length < axles.length) {
-      const group = svg("g");
-      group.append(svg("line", { class: "bar" }), svg("circle", { r: 5, class: "dot" }), svg("text", { class: "axle" }, String(drawing.axles.children.length + 1)));
-      drawing.axles.append(group);
-    }
-    [...drawing.axles.children].forEach((group, k) => {
-      const ordinate = k < axles.length ? Peaks.ordinate(facts.stations, drawing.line, axles[k], roll.approach) : 0;
-      group.style.display = ordinate === 0 ? "none" : "";
+  function showAxles({ brush, line, at, y, zero }, facts, roll, axles) {
+    const size = brush.narrow ? 36 : 16;
+    Brush.clear(brush);
+    axles.forEach((station, k) => {
+      const ordinate = Peaks.ordinate(facts.stations, line, station, roll.approach);
       if (ordinate !== 0) {
-        const [bar, dot, text] = group.children;
-        const x = drawing.at.x(axles[k]).toFixed(1);
-        const [y, zero] = [drawing.y(ordinate).toFixed(1), drawing.zero.toFixed(1)];
-        [["x1", x], ["y1", zero], ["x2", x], ["y2", y]].forEach(([name, value]) => set(bar, name, value));
-        [["cx", x], ["cy", y]].forEach(([name, value]) => set(dot, name, value));
-        [["x", x], ["y", (drawing.zero + (ordinate > 0 ? 22 : -10)).toFixed(1)]].forEach(([name, value]) => set(text, name, value));
+        const [x, end] = [at.x(station), y(ordinate)];
+        Brush.line(brush, [[x, zero], [x, end]], "link", 4);
+        Brush.disc(brush, x, end, 5, "link");
+        Brush.text(brush, String(k + 1), x, zero + (ordinate > 0 ? 1 : -1) * size, "link", size, true);
       }
     });
   }

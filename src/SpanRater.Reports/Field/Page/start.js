@@ -13,12 +13,13 @@
   let rating = null;
   let most = 1;
   let waiting = false;
-  let numbered = 0;
+  let begun = false;
+  let told = 0;
   let resting = 0;
-  const NUMBERS_EVERY = 100;
+  const TOLD_EVERY = 100;
 
-  const elevation = Elevation.make($("living-elevation"), facts, chooseMember);
-  const line = Line.make($("living-line"));
+  const elevation = Elevation.make($("living-elevation"), facts, chooseMember, draw);
+  const line = Line.make($("living-line"), draw);
   const rows = Members.make($("living-members"), facts, chooseMember);
   const form = { rows: $("living-axles"), faults: $("living-faults") };
 
@@ -49,7 +50,6 @@
     state.front = Math.min(Math.max(state.front, deck[0]), deck[1]);
     computed = Rolling.peaksOf(facts, vehicle);
     most = Math.max(1e-9, ...computed.flatMap((p) => (p === null ? [] : [p.tension, p.compression].map((q) => (q === null ? 0 : Math.abs(q.force))))).map((f) => f * Math.max(...vehicle.shares.map((s) => s ?? 0))));
-    Elevation.setVehicle(elevation, vehicle.loads);
   }
 
   function change() {
@@ -90,7 +90,7 @@
   /* --- drawing, once a frame --- */
 
   function draw() {
-    if (!waiting) {
+    if (begun && !waiting) {
       waiting = true;
       requestAnimationFrame(() => {
         waiting = false;
@@ -103,9 +103,27 @@
     const axles = Rolling.axlesOf(roll());
     const { slack, forces: found } = Rolling.forcesAt(facts, roll());
     const forces = found.map((force, m) => force ?? Rolling.senses.map((s) => peaks[m]?.[s] ?? null).find((p) => p?.told && Rolling.standsAt(roll(), p))?.force ?? null);
-    Elevation.showVehicle(elevation, axles, state.direction);
-    Elevation.showForces(elevation, forces, most, state.member, isTimeForNumbers());
+    Elevation.show(elevation, forces, most, state.member, state.vehicle.loads, axles, state.direction);
     Line.showAxles(line, facts, roll(), axles);
+    $("living-slider").value = String((forward() * (state.front - start())) / facts.length.metres);
+    if (isTimeForWords()) {
+      showWords(axles, forces, slack);
+    }
+  }
+
+  /* Words move what stands around them, which costs a browser more than the drawings: ten times a second while it rolls, and at once where it rests. */
+  function isTimeForWords() {
+    const now = performance.now();
+    clearTimeout(resting);
+    if (now - told >= TOLD_EVERY) {
+      told = now;
+      return true;
+    }
+    resting = setTimeout(draw, TOLD_EVERY);
+    return false;
+  }
+
+  function showWords(axles, forces, slack) {
     if (opened("living-sum")) {
       Line.tabulate($("living-sum"), facts, roll(), axles, state.member);
     }
@@ -115,21 +133,7 @@
     showCard(forces, slack);
     const at = `${length(facts, state.front)} ${facts.length.symbol}`;
     Figures.say($("living-at"), at);
-    const slider = $("living-slider");
-    slider.value = String((forward() * (state.front - start())) / facts.length.metres);
-    slider.setAttribute("aria-valuetext", `front axle at ${at}, ${spoken(forces[state.member])} in ${short(facts.members[state.member].name, 30)}`);
-  }
-
-  /* Numbers cost a browser most, and nobody reads sixty of them a frame: ten times a second while it rolls, and at once where it rests. */
-  function isTimeForNumbers() {
-    const now = performance.now();
-    clearTimeout(resting);
-    if (now - numbered >= NUMBERS_EVERY) {
-      numbered = now;
-      return true;
-    }
-    resting = setTimeout(draw, NUMBERS_EVERY);
-    return false;
+    $("living-slider").setAttribute("aria-valuetext", `front axle at ${at}, ${spoken(forces[state.member])} in ${short(facts.members[state.member].name, 30)}`);
   }
 
   /* A table that is folded away is filled when it is opened. */
@@ -245,6 +249,7 @@
   state.base = facts.begin.vehicle;
   $("living-vehicle").value = String(state.base);
   $("living-truss").value = String(state.truss);
+  begun = true;
   chooseBase(state.base);
   chooseMember(state.member);
   jump(facts.begin.sense);
