@@ -56,6 +56,7 @@ public static class CommandLineProgram
         var root = new RootCommand(
             "Rates old truss bridges: influence lines, axle trains rolled over exactly, and the rating factor of every member. "
             + Words.Caution);
+        root.Options.OfType<VersionOption>().Single().Action = new TellVersion();
         root.Add(CheckCommand.Make(surroundings));
         root.Add(DeadCommand.Make(surroundings));
         root.Add(ForcesCommand.Make(surroundings));

@@ -2,8 +2,17 @@ using System.Reflection;
 
 namespace SpanRater.Cli.Commands;
 
-/// <summary>The version of the program that a document names.</summary>
+/// <summary>The version of the program, and the commit that it was built from.</summary>
 internal static class ProgramVersion
 {
-    public static string Text { get; } = typeof(CommandLineProgram).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion;
+    private static readonly Assembly Program = typeof(CommandLineProgram).Assembly;
+
+    /// <summary>The version, as documents name it.</summary>
+    public static string Text { get; } = Program.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion;
+
+    /// <summary>The commit it was built from; null where it was built outside a repository.</summary>
+    public static string? Commit { get; } = Program.GetCustomAttributes<AssemblyMetadataAttribute>().FirstOrDefault(a => a.Key == nameof(Commit))?.Value;
+
+    /// <summary>Version and commit in one line.</summary>
+    public static string Whole { get; } = $"spanrater {Text}, {(Commit is null ? "of no known commit" : $"commit {Commit}")}";
 }

@@ -11,10 +11,18 @@ internal static class VehiclesCommand
         var common = new CommonOptions();
         var name = new Argument<string?>("NAME") { Description = "Show this one. Unset: list all.", Arity = ArgumentArity.ZeroOrOne, HelpName = "NAME" };
         name.CompletionSources.Add(_ => NamesToComplete.Vehicles(null));
-        var command = new Command("vehicles", "List the vehicles and loadings there are, or show one with its source.") { name };
+        var write = new Option<string?>("--write") { Description = "Copy the built-in catalogues to this folder, to read, change and add with --catalogue: one that is not there yet, or an empty one. Nothing is overwritten.", HelpName = "FOLDER" };
+        var command = new Command("vehicles", "List the vehicles and loadings there are, or show one with its source.") { name, write };
         common.AddTo(command);
         command.SetAction(parsed =>
         {
+            if (parsed.GetValue(write) is { } folder)
+            {
+                return parsed.GetValue(name) is null
+                    ? WriteOut(folder, surroundings)
+                    : throw new RefusedException("--write copies whole catalogues: leave NAME out, and take the rows you want from the files.");
+            }
+
             Catalogue catalogue = BridgeInput.ReadCatalogue(common.CataloguesIn(parsed), surroundings.Error);
             DisplayUnits units = common.UnitsIn(parsed, DisplayUnits.Us);
             Answer answer = common.AnswerTo(parsed, surroundings);
@@ -24,5 +32,21 @@ internal static class VehiclesCommand
                 units);
         });
         return command;
+    }
+
+    private static int WriteOut(string folder, Surroundings surroundings)
+    {
+        if (NewFolder.WhyNot(folder) is { } why)
+        {
+            throw new RefusedException($"--write \"{folder}\": {why}");
+        }
+
+        IReadOnlyList<NewFile> files = Catalogue.ShippedAsFiles();
+        NewCommand.WriteFolder(folder, files);
+        string told = $"{folder}: {files.Count} catalogues written: {string.Join(", ", files.Select(f => f.Name))}.\n"
+            + "Their names are taken by the built-in ones: give what you change a name of its own, and add it with --catalogue.\n";
+        surroundings.Output.Write(System.Text.Encoding.UTF8.GetBytes(told));
+        surroundings.Output.Flush();
+        return ExitStatus.Done;
     }
 }

@@ -30,6 +30,9 @@ public sealed class Catalogue
     /// <param name="findings">Takes what is wrong with it.</param>
     public static Catalogue Shipped(FindingList findings) => Read([], [], findings);
 
+    /// <summary>The files of the shipped catalogue as they stand in the program, by their names without a folder.</summary>
+    public static IReadOnlyList<NewFile> ShippedAsFiles() => [.. ShippedFiles().Select(f => new NewFile(Path.GetFileName(f.File), System.Text.Encoding.UTF8.GetBytes(f.Text)))];
+
     /// <summary>The shipped catalogue with others added.</summary>
     /// <param name="paths">Catalogue files, or folders of them.</param>
     /// <param name="own">Texts and names of a bridge folder's own vehicles and loadings.</param>
