@@ -6,5 +6,10 @@ if (args is ["--smoke"])
     return SmokeRun.Run();
 }
 
+if (args is ["--trucks"])
+{
+    return TruckRate.Run();
+}
+
 BenchmarkSwitcher.FromAssembly(typeof(PeakSearchBenchmarks).Assembly).Run(args);
 return 0;

@@ -11,7 +11,7 @@ internal static class SmokeRun
     internal static int Run()
     {
         int runs = 0;
-        foreach (Type type in typeof(SmokeRun).Assembly.GetTypes().Where(t => t.IsClass && t.IsAssignableTo(typeof(IHeldAgainstBruteForce))))
+        foreach (Type type in typeof(SmokeRun).Assembly.GetTypes().Where(t => t is { IsClass: true, IsAbstract: false } && t.IsAssignableTo(typeof(IHeldAgainstBruteForce))))
         {
             MethodInfo[] methods = [.. type.GetMethods().Where(m => m.IsDefined(typeof(BenchmarkAttribute)))];
             foreach (IHeldAgainstBruteForce benchmarks in AtEverySize(type))
