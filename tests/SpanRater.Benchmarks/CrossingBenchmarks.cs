@@ -11,14 +11,20 @@ namespace SpanRater.Benchmarks;
 public abstract class CrossingBenchmarks : IHeldAgainstBruteForce
 {
     private const double PanelLength = 5;
-    private const int Trucks = 64;
+
+    /// <summary>Trains of one run.</summary>
+    internal const int Trucks = 64;
 
     private double[] stations = [];
     private InfluenceLine[] lines = [];
     private RecordedTrucks trucks = new(0, 1, 1);
+    private CrossedLines? crossed;
     private CrossingSearch? search;
     private double[] greatest = [];
     private double[] least = [];
+
+    /// <summary>Axles, panels, lines and distinct shapes, as cells of a table.</summary>
+    internal string Sizes => FormattableString.Invariant($"{trucks.Axles} | {stations.Length - 1} | {lines.Length} | {crossed?.Shapes}");
 
     /// <summary>Prepares lines and trains.</summary>
     [GlobalSetup]
@@ -27,7 +33,8 @@ public abstract class CrossingBenchmarks : IHeldAgainstBruteForce
         lines = Prepare(out int axles);
         stations = [.. lines[0].Stations];
         trucks = new RecordedTrucks(Trucks, axles, 1908);
-        search = new CrossingSearch(CrossedLines.Of(stations, lines));
+        crossed = CrossedLines.Of(stations, lines);
+        search = new CrossingSearch(crossed);
         (greatest, least) = (new double[lines.Length], new double[lines.Length]);
     }
 

@@ -30,6 +30,9 @@ internal sealed class RecordedTrucks
         }
     }
 
+    /// <summary>Axles of each.</summary>
+    internal int Axles => axles;
+
     /// <summary>Axle loads of a truck, front to back [N].</summary>
     internal ReadOnlySpan<double> Loads(int truck) => loads.AsSpan(truck * axles, axles);
 

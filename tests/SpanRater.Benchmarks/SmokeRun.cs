@@ -41,7 +41,8 @@ internal static class SmokeRun
         return 0;
     }
 
-    private static IEnumerable<IHeldAgainstBruteForce> AtEverySize(Type type)
+    /// <summary>The benchmarks of a class, once for every combination of its sizes.</summary>
+    internal static IEnumerable<IHeldAgainstBruteForce> AtEverySize(Type type)
     {
         PropertyInfo[] sizes = [.. type.GetProperties().Where(p => p.IsDefined(typeof(ParamsAttribute)))];
         IEnumerable<object[]> combinations = [[]];

@@ -14,7 +14,7 @@ public sealed class CrossedLines
     private CrossedLines(double[] stations, LineShapes shapes)
     {
         Stations = stations;
-        Shapes = shapes;
+        Shaped = shapes;
         Blocks = (shapes.Shapes.Count + Width - 1) / Width;
         Ordinates = new double[Blocks * BlockLength];
         Slopes = new double[Ordinates.Length];
@@ -26,13 +26,19 @@ public sealed class CrossedLines
     }
 
     /// <summary>Number of lines.</summary>
-    public int Count => Shapes.Right.Length;
+    public int Count => Shaped.Right.Length;
+
+    /// <summary>
+    /// Number of distinct shapes among the lines, on which the time of a crossing depends: lines that are multiples of one another have
+    /// one. Where the deck is its own mirror image, the mirror images of the lines are counted too, and one direction does for both.
+    /// </summary>
+    public int Shapes => Shaped.Shapes.Count;
 
     /// <summary>x of the panel points, strictly increasing [m].</summary>
     internal double[] Stations { get; }
 
     /// <summary>The distinct shapes of the lines.</summary>
-    internal LineShapes Shapes { get; }
+    internal LineShapes Shaped { get; }
 
     /// <summary>Number of blocks of <see cref="Width"/> shapes; those beyond the last shape are zero.</summary>
     internal int Blocks { get; }

@@ -10,14 +10,16 @@ namespace SpanRater;
 /// <remarks>
 /// As the train drives on, an effect is straight until an axle comes to a panel point; there its slope changes by the axle load
 /// times the bend of the line. So the arrivals are visited in order, and each costs two products and a look at the value, however many
-/// axles there are. Many lines are visited at once, those of a shape once for all. Sums run on over so many arrivals at
-/// most as there are axles on the deck, or <see cref="FewestSteps"/>, and are then made anew from the axles, so that round-off does
-/// not pile up. Products and sums are not fused: the numbers are the same on every machine.
+/// axles there are. Many lines are visited at once, those of a shape once for all. Sums run on over a
+/// few arrivals for each axle on the deck, and are then made anew from the axles, so that round-off does not pile up. Products and sums are not fused: the numbers are the same on every machine.
 /// </remarks>
 public sealed class CrossingSearch
 {
     /// <summary>Arrivals after which sums are made anew, at least.</summary>
     private const int FewestSteps = 32;
+
+    /// <summary>Arrivals for each axle on the deck after which sums are made anew: what that takes is then at most two fifths of what the arrivals take.</summary>
+    private const int StepsAnAxle = 4;
 
     private readonly CrossedLines lines;
     private readonly AxleOrder order;
@@ -53,15 +55,15 @@ public sealed class CrossingSearch
     {
         double weight = Checked(loads, gaps, greatest, least);
         Drive(loads, gaps, turned: false);
-        Collect(lines.Shapes.Right, greatest, least);
-        if (!lines.Shapes.Mirrored)
+        Collect(lines.Shaped.Right, greatest, least);
+        if (!lines.Shaped.Mirrored)
         {
             loads.CopyTo(reversed);
             reversed.AsSpan(0, loads.Length).Reverse();
             Drive(reversed.AsSpan(0, loads.Length), gaps, turned: true);
         }
 
-        Collect(lines.Shapes.Left, greatest, least);
+        Collect(lines.Shaped.Left, greatest, least);
         double zero = RollingPlan.ZeroEffect * weight;
         for (int i = 0; i < greatest.Length; i++)
         {
@@ -130,8 +132,7 @@ public sealed class CrossingSearch
     private int TakeSteps(ReadOnlySpan<double> loads, ReadOnlySpan<Arrival> arrivals)
     {
         double[] stations = lines.Stations;
-        int last = stations.Length - 1, first = 0, next = 0, since = 0, limit = FewestSteps;
-        int width = CrossedLines.Width;
+        int width = CrossedLines.Width, last = stations.Length - 1, first = 0, next = 0, since = 0, limit = FewestSteps;
         ReadOnlySpan<double> behind = offsets.AsSpan(0, loads.Length);
         Span<Step> into = steps.AsSpan(0, arrivals.Length);
         stretchCount = 0;
@@ -145,7 +146,7 @@ public sealed class CrossingSearch
             if (since == limit)
             {
                 since = 0;
-                limit = Math.Max(FewestSteps, next - first);
+                limit = Math.Max(FewestSteps, StepsAnAxle * (next - first));
                 Stand(loads, front, first, next);
                 stretches[stretchCount++] = new Stretch(n, standingCount);
                 x = front;

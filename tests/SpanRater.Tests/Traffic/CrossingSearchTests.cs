@@ -81,8 +81,8 @@ public class CrossingSearchTests
 
         // Moments about 15 panel points and shears of 14 panels that are not at an end, and two hangers. The end posts go with the first moment.
         Assert.Equal(61, lines.Count);
-        Assert.Equal(31, lines.Shapes.Shapes.Count);
-        Assert.True(lines.Shapes.Mirrored);
+        Assert.Equal(31, lines.Shapes);
+        Assert.True(lines.Shaped.Mirrored);
     }
 
     [Fact]
