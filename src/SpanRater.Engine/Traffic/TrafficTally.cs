@@ -165,8 +165,9 @@ public sealed class TrafficTally
 
     /// <summary>Names the records of the largest values, once a part is counted.</summary>
     /// <param name="recordOf">The record of a row.</param>
-    internal void NameRecords(Func<int, TrafficRecord> recordOf)
+    public void NameRecords(Func<int, TrafficRecord> recordOf)
     {
+        ArgumentNullException.ThrowIfNull(recordOf);
         var named = new Dictionary<int, TrafficRecord>();
         for (int c = 0; c < most.Length; c++)
         {
@@ -184,8 +185,10 @@ public sealed class TrafficTally
     }
 
     /// <summary>Takes in the next part of the record, whose records are named.</summary>
-    internal void Add(TrafficTally next)
+    /// <param name="next">What was counted of it, by the same plan.</param>
+    public void Add(TrafficTally next)
     {
+        ArgumentNullException.ThrowIfNull(next);
         Weights.Add(next.Weights);
         if (next.stride > stride)
         {
@@ -224,7 +227,7 @@ public sealed class TrafficTally
     }
 
     /// <summary>Empties it for another part.</summary>
-    internal void Clear()
+    public void Clear()
     {
         Weights.Clear();
         Array.Clear(most);
