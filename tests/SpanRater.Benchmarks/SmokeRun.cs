@@ -11,7 +11,7 @@ internal static class SmokeRun
     internal static int Run()
     {
         int runs = 0;
-        foreach (Type type in typeof(SmokeRun).Assembly.GetTypes().Where(t => t.IsClass && t.IsAssignableTo(typeof(IHeldAgainstBruteForce))))
+        foreach (Type type in typeof(SmokeRun).Assembly.GetTypes().Where(t => t is { IsClass: true, IsAbstract: false } && t.IsAssignableTo(typeof(IHeldAgainstBruteForce))))
         {
             MethodInfo[] methods = [.. type.GetMethods().Where(m => m.IsDefined(typeof(BenchmarkAttribute)))];
             foreach (IHeldAgainstBruteForce benchmarks in AtEverySize(type))
@@ -41,7 +41,8 @@ internal static class SmokeRun
         return 0;
     }
 
-    private static IEnumerable<IHeldAgainstBruteForce> AtEverySize(Type type)
+    /// <summary>The benchmarks of a class, once for every combination of its sizes.</summary>
+    internal static IEnumerable<IHeldAgainstBruteForce> AtEverySize(Type type)
     {
         PropertyInfo[] sizes = [.. type.GetProperties().Where(p => p.IsDefined(typeof(ParamsAttribute)))];
         IEnumerable<object[]> combinations = [[]];

@@ -17,7 +17,7 @@ public sealed class RollingPlan
     internal const double OnPanelPoint = 1e-9;
 
     /// <summary>An effect below this part of the train's weight is zero [-].</summary>
-    private const double ZeroEffect = 1e-9;
+    internal const double ZeroEffect = 1e-9;
 
     /// <summary>
     /// Effects closer than this part of the train's weight are equal [-]: well above the round-off of ordinates and sums,
