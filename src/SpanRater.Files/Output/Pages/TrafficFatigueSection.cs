@@ -27,7 +27,7 @@ internal static class TrafficFatigueSection
     {
         TrafficTally tally = reading.Tally;
         Truss truss = tally.Plan.Bridge.Truss;
-        TrafficStress[] counted = [.. tally.Plan.Stresses.Where(s => s.Channel is not null && ComesUnderTension(tally, s)).OrderByDescending(s => Effective(tally, s))];
+        TrafficStress[] counted = [.. tally.Plan.Stresses.Where(s => s.Channel is not null && ComesUnderTension(tally, s)).OrderByDescending(s => Effective(tally, s)).GroupBy(s => s.Member).Select(g => g.First())];
         string[] without =
         [
             .. tally.Plan.Stresses.SelectMany(s => s.Obstacles.Select(o => (Name: truss.Members[s.Member].Name, Why: FatigueWording.Of(o, truss, units)))).Distinct()
@@ -39,13 +39,13 @@ internal static class TrafficFatigueSection
             new ResultBlock.Heading("Stress ranges"),
             .. counted.Length == 0 ? Array.Empty<ResultBlock>() :
             [
-                new ResultBlock.Paragraph(string.Create(CultureInfo.InvariantCulture, $"Greatest less least of each crossing on one truss, dynamic allowance of fatigue {FatigueNote.Impact:0.00}, over the least area, net where holes are. The effective range, the cube root of the mean of the cubes of all trucks counted (Miner's rule; {TrafficClauses.EffectiveRange.CitationWithMark}), stands for the traffic in N = A/Δσ³ as spanrater fatigue uses it; --member tells one member's ranges.")),
+                new ResultBlock.Paragraph(string.Create(CultureInfo.InvariantCulture, $"Greatest less least of each crossing on one truss, dynamic allowance of fatigue {FatigueNote.Impact:0.00}, over the least area, net where holes are. The effective range, the cube root of the mean of the cubes of all trucks counted (Miner's rule; {TrafficClauses.EffectiveRange.CitationWithMark}), stands for the traffic in N = A/Δσ³ as spanrater fatigue uses it; --member tells one member's ranges. Of the two trusses that with the larger range is shown.")),
                 new ResultBlock.Grid(new ResultTable(
                     [new("member"), new("truss"), new("effective", Quantity.Stress), new("largest", Quantity.Stress), new("area", Quantity.Area), new("of"), new("cycles a truck", Quantity.Number, 0)],
                     [
                         .. counted.Select(s => (IReadOnlyList<object?>)
                         [
-                            truss.Members[s.Member].Name, s.Truss is { } t ? tally.Plan.Bridge.Deck.TrussNames[t] : "", Effective(tally, s), s.StressOf(tally.Most(s.Channel!.Value)), s.Area,
+                            truss.Members[s.Member].Name, TrussOf(s, tally.Plan), Effective(tally, s), s.StressOf(tally.Most(s.Channel!.Value)), s.Area,
                             $"{(s.IsNet ? "net" : "gross")}{(s.Place is null ? "" : $", {s.Place}")}", (double)s.CyclesAPassage,
                         ]),
                     ])),
@@ -55,4 +55,9 @@ internal static class TrafficFatigueSection
             new ResultBlock.Paragraph($"{FatigueWording.Indication} {FatigueWording.NoCategory}", Strong: true),
         ];
     }
+
+    private static string TrussOf(TrafficStress shown, TrafficPlan plan) =>
+        shown.Truss is not { } truss ? ""
+        : plan.Stresses.Any(s => s.Member == shown.Member && s.Truss != truss && (s.Share, s.Area) == (shown.Share, shown.Area)) ? "each"
+        : plan.Bridge.Deck.TrussNames[truss];
 }

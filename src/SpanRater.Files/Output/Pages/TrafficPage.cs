@@ -124,7 +124,8 @@ public static class TrafficPage
     private static IEnumerable<ResultBlock> Table(TrafficEffect[] ranked, TrafficReading reading, bool everyRow, DisplayUnits units)
     {
         TrafficTally tally = reading.Tally;
-        TrafficEffect[] brought = [.. ranked.Where(e => tally.Most(e.Channel) > 0)], shown = everyRow ? brought : [.. brought.Take(Printed)];
+        // Of the two trusses the one that is nearer to its capacity; CSV and JSON have both.
+        TrafficEffect[] brought = [.. ranked.Where(e => tally.Most(e.Channel) > 0).GroupBy(e => (e.Kind, e.Name, e.At, e.Acts, e.Sense)).Select(g => g.First())], shown = everyRow ? brought : [.. brought.Take(Printed)];
         var places = tally.Plan.Effects.Select((e, i) => (e, i)).ToDictionary(p => p.e, p => p.i);
         yield return new ResultBlock.Heading("What the trucks bring");
         yield return new ResultBlock.Paragraph($"Live effects without impact unless said; quantiles are upper edges of histogram bins, a bin being what {TrafficWording.Show(TrafficChannel.BinWeight, Quantity.Force, units)} brings on the largest ordinate.{(shown.Length < brought.Length ? $" The {shown.Length} nearest to their capacity of {brought.Length}; --all prints every one." : "")}");
@@ -136,7 +137,7 @@ public static class TrafficPage
             [
                 .. shown.Select(e => (IReadOnlyList<object?>)
                 [
-                    e.Name + (e.At.Length > 0 ? $" at {e.At}" : ""), e.Sense is { } sense ? Words.Of(sense) : PartWords.InWords(e.Acts), e.Truss is { } t ? tally.Plan.Bridge.Deck.TrussNames[t] : "",
+                    e.Name + (e.At.Length > 0 ? $" at {e.At}" : ""), e.Sense is { } sense ? Words.Of(sense) : PartWords.InWords(e.Acts), TrussOf(e, ranked, tally),
                     In(e, e.Factor * tally.Most(e.Channel), units), In(e, e.WithImpact * tally.Most(e.Channel), units), .. Parts.Select(p => In(e, e.Factor * tally.Quantile(e.Channel, p), units)),
                     In(e, e.Dead, units), In(e, e.Capacity, units), e.UsedBy(tally.Most(e.Channel)), tally.Over(places[e]) is { } over ? TrafficWording.Share(over, tally.Trucks) : "–",
                     TrafficWording.Whole(tally.MostRecord(e.Channel)!.Line), tally.MostRecord(e.Channel)!.Gross,
@@ -148,6 +149,11 @@ public static class TrafficPage
             yield return new ResultBlock.Items("Not set against a capacity:", lacking);
         }
     }
+
+    private static string TrussOf(TrafficEffect shown, TrafficEffect[] all, TrafficTally tally) =>
+        shown.Truss is not { } truss ? ""
+        : all.Any(e => e.Truss != truss && e.Channel == shown.Channel && (e.Factor, e.Dead, e.Capacity) == (shown.Factor, shown.Dead, shown.Capacity)) ? "each"
+        : tally.Plan.Bridge.Deck.TrussNames[truss];
 
     // A force or a moment, with its unit where the column has both.
     private static string In(TrafficEffect effect, double? value, DisplayUnits units) =>
