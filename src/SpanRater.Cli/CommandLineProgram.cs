@@ -75,6 +75,7 @@ public static class CommandLineProgram
         root.Add(MeasureCommand.Make(surroundings));
         root.Add(LimitsCommand.Make(surroundings));
         root.Add(FatigueCommand.Make(surroundings));
+        root.Add(TrafficCommand.Make(surroundings));
         root.Add(DeflectCommand.Make(surroundings));
         root.Add(FrequencyCommand.Make(surroundings));
         root.Add(VehiclesCommand.Make(surroundings));

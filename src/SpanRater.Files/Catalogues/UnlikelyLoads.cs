@@ -105,11 +105,11 @@ internal static class UnlikelyLoads
 
     private static bool IsOutside(double si, double least, double most, string unit) => IsBelow(si, least, unit) || IsAbove(si, most, unit);
 
-    private static bool IsBelow(double si, double least, string unit) => si < least * Unit.Find(unit)!.Size * (1 - RoundOff);
+    internal static bool IsBelow(double si, double least, string unit) => si < least * Unit.Find(unit)!.Size * (1 - RoundOff);
 
-    private static bool IsAbove(double si, double most, string unit) => si > most * Unit.Find(unit)!.Size * (1 + RoundOff);
+    internal static bool IsAbove(double si, double most, string unit) => si > most * Unit.Find(unit)!.Size * (1 + RoundOff);
 
-    private static string Both(double si, string one, string other) => $"{Figure(si, one)} {one} ({Figure(si, other)} {other})";
+    internal static string Both(double si, string one, string other) => $"{Figure(si, one)} {one} ({Figure(si, other)} {other})";
 
     private static string Figure(double si, string unit) => (si / Unit.Find(unit)!.Size).ToString("#,0.###", CultureInfo.InvariantCulture);
 }

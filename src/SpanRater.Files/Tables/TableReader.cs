@@ -80,7 +80,7 @@ internal sealed class TableReader
     }
 
     // The header decides: the first line that is not blank and not a comment.
-    private static char SeparatorOf(string text)
+    internal static char SeparatorOf(string text)
     {
         foreach (ReadOnlySpan<char> line in text.AsSpan().EnumerateLines())
         {

@@ -17,6 +17,13 @@ public sealed partial class DocumentsTests
         Assert.Contains(Block(Read("README.md"), "One limit"), Run.Of("post", Repository.Sample("hollis-fork")).Output, StringComparison.Ordinal);
 
     [Fact]
+    public void Traffic_QuotedOutput_IsWhatTrafficPrints() =>
+        Assert.Contains(
+            Block(Read("docs/traffic.md"), "Nearest to"),
+            Run.Of("traffic", Repository.Sample("garrow-landing"), "--records", Path.Combine(Repository.Root, "samples/traffic/country-road.csv")).Output,
+            StringComparison.Ordinal);
+
+    [Fact]
     public void Learning_QuotedSteps_AreWhatJointsAndSectionPrint()
     {
         string document = Read("docs/learning.md");
@@ -79,6 +86,7 @@ public sealed partial class DocumentsTests
     [InlineData("README.md")]
     [InlineData("docs/learning.md")]
     [InlineData("docs/influence-lines.md")]
+    [InlineData("docs/traffic.md")]
     [InlineData("samples/garrow-landing/README.md")]
     [InlineData("samples/tansy-weir/README.md")]
     [InlineData("samples/hollis-fork/README.md")]

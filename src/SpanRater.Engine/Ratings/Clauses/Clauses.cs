@@ -9,7 +9,7 @@ public static class Clauses
         .. FactorClauses.All, .. ImpactClauses.All, .. LateralClauses.All,
         .. LiveLoadClauses.All, .. PostingClauses.All, .. DeadLoadClauses.All,
         .. StrengthClauses.All, .. ResistanceClauses.All, .. PonyClauses.All, .. TimberClauses.All, .. SectionClauses.All, .. FloorClauses.All, .. BeamClauses.All, .. ConnectionClauses.All,
-        .. FatigueClauses.All,
+        .. FatigueClauses.All, .. TrafficClauses.All,
     ];
 
     /// <summary>Those whose value the user is asked to look up.</summary>
