@@ -10,12 +10,15 @@ public sealed record Surroundings(Stream Output, TextWriter Error, int? Terminal
     /// <summary>Set when the user interrupts the program: what runs long looks at it between two pieces of its work.</summary>
     public CancellationToken Stop { get; init; }
 
+    /// <summary>Whether messages go to a terminal, where a line that is written over shows how far a long run is.</summary>
+    public bool ErrorIsTerminal { get; init; }
+
     /// <summary>The console of this process. Colour is off where NO_COLOR is set or the output is piped.</summary>
     public static Surroundings OfThisProcess()
     {
         Console.OutputEncoding = new System.Text.UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
         bool piped = Console.IsOutputRedirected;
         bool colour = !piped && string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR"));
-        return new Surroundings(Console.OpenStandardOutput(), Console.Error, piped ? null : Math.Max(40, Console.WindowWidth), colour);
+        return new Surroundings(Console.OpenStandardOutput(), Console.Error, piped ? null : Math.Max(40, Console.WindowWidth), colour) { ErrorIsTerminal = !Console.IsErrorRedirected };
     }
 }
