@@ -99,7 +99,7 @@ internal static class ManyBridges
         double chord = 0.5 + (dice.Next(5) * 0.125), web = 0.3 + (dice.Next(5) * 0.05);
         yield return (BridgeFolder.SectionsFile, string.Create(
             CultureInfo.InvariantCulture,
-            $"section,part,shape,count,width [in],depth [in],web [in],flange [in],y [in]\nchord,beam,I-beam,1,10,12,{chord},{chord + 0.125},0\nweb,beam,I-beam,1,7,8,{web},{web + 0.1},0\nstringer,beam,I-beam,1,6,15,0.41,0.62,0\nfloorbeam,beam,I-beam,1,8,24,0.5,0.87,0\n"));
+            $"section,part,shape,count,width [in],depth [in],web [in],flange [in],y [in],holes\nchord,beam,I-beam,1,10,12,{chord},{chord + 0.125},0,0\nweb,beam,I-beam,1,7,8,{web},{web + 0.1},0,0\nstringer,beam,I-beam,1,6,15,0.41,0.62,0,0\nfloorbeam,beam,I-beam,1,8,24,0.5,0.87,0,0\n"));
         if (hasFloor)
         {
             yield return (BridgeFolder.FloorFile, "part,kind,type,section,material,spacing [ft],count,unbraced [ft]\nstringers,stringer,,stringer,steel,2.5,6,0\nfloorbeams,floorbeam,,floorbeam,steel,,,2.5\n");

@@ -57,6 +57,21 @@ public sealed class RollingPlan
         return new PeakPair(Search(ordinates, 1), Search(ordinates, -1));
     }
 
+    /// <summary>The largest effect of the train in one sense; null where it has none.</summary>
+    /// <param name="line">An influence line over the same stations.</param>
+    /// <param name="sense">The sense.</param>
+    /// <exception cref="ArgumentException">The line has other stations.</exception>
+    public Peak? PeakOf(InfluenceLine line, Sense sense)
+    {
+        ArgumentNullException.ThrowIfNull(line);
+        if (!line.Stations.SequenceEqual(stations))
+        {
+            throw new ArgumentException("The influence line must have the stations that the plan was made for.", nameof(line));
+        }
+
+        return Search([.. line.Ordinates], sense == Sense.Tension ? 1 : -1);
+    }
+
     /// <summary>The best few placements of the search in one sense, each direction apart.</summary>
     /// <param name="line">An influence line over the same stations.</param>
     /// <param name="sense">The sense.</param>

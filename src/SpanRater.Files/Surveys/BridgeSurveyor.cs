@@ -109,9 +109,9 @@ public static class BridgeSurveyor
         passage.Verdict,
         passage.IsWithheld,
         passage.IsAtMost,
-        passage.Deciding is { } row ? SurveyedRow.Of(row) : null,
+        passage.Deciding is { Factor: not null } row ? SurveyedRow.Of(row) : null,
         [.. passage.Gaps.Select(g => Kept(SurveyWording.Of(g)))],
-        [.. SurveyWording.Conditions(passage.Vehicle, rating)]);
+        [.. passage.Verdict == PassageVerdict.No ? [] : SurveyWording.Conditions(passage.Vehicle, rating)]);
 
     // Thousands of bridges say the same of themselves: it is kept once.
     internal static string Kept(string text) => string.Intern(text);
