@@ -19,7 +19,7 @@ internal static class SurveyChangeWording
         string asked = changes.AskedDiffers ? " Other vehicles were asked for then." : "";
         return string.Create(
             CultureInfo.InvariantCulture,
-            $"Since the earlier survey {Count(SurveyChangeKind.Changed)} bridges differ, {Count(SurveyChangeKind.New)} are new, {Count(SurveyChangeKind.Gone)} are gone, {changes.Same} are the same.{program}{asked}");
+            $"Since the earlier survey: changed {Count(SurveyChangeKind.Changed)}, new {Count(SurveyChangeKind.New)}, gone {Count(SurveyChangeKind.Gone)}, the same {changes.Same}.{program}{asked}");
     }
 
     /// <summary>A line a factor that differs, or a bridge that is new, gone or differs in anything else.</summary>

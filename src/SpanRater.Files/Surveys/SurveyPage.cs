@@ -78,7 +78,7 @@ public static class SurveyPage
         ArgumentNullException.ThrowIfNull(survey);
         return
         [
-            $"Of {survey.All.Count.ToString(CultureInfo.InvariantCulture)}: {string.Join("; ", SurveyWording.Counts(survey.All))}.",
+            $"{Capital(string.Join("; ", SurveyWording.Counts(survey.All)))}.",
             .. survey.Asked.Crosses is { } vehicle ? [Answers(survey, vehicle)] : Array.Empty<string>(),
             SurveyWording.NeverRated,
             .. changes is null ? [] : (string[])[SurveyChangeWording.Summary(changes)],
@@ -158,13 +158,15 @@ public static class SurveyPage
 
     private static ResultBlock[] Items(string lead, IReadOnlyList<string> entries) => entries.Count == 0 ? [] : [new ResultBlock.Items(lead, entries)];
 
+    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+
     private static string Answers(Survey survey, string vehicle)
     {
         var answers = survey.Crossings(vehicle).Select(c => c.Vehicle?.Verdict ?? PassageVerdict.NotKnown).ToList();
         int Count(PassageVerdict verdict) => answers.Count(a => a == verdict);
         return string.Create(
             CultureInfo.InvariantCulture,
-            $"May {vehicle} cross? By what is rated yes on {Count(PassageVerdict.Yes)}, no on {Count(PassageVerdict.No)}, not known on {Count(PassageVerdict.NotKnown)}.");
+            $"May {vehicle} cross? Yes, by what is rated: {Count(PassageVerdict.Yes)}; no: {Count(PassageVerdict.No)}; not known: {Count(PassageVerdict.NotKnown)}.");
     }
 
     private static void Write(Utf8JsonWriter json, Survey survey, SurveyChanges? changes)

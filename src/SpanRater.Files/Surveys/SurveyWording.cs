@@ -11,12 +11,12 @@ public static class SurveyWording
 
     private static readonly (SurveyStanding Standing, string Key, string Words, string Many)[] Standings =
     [
-        (SurveyStanding.Urgent, "urgent", "urgent", "urgent: withheld, dead load exceeds a capacity, or under 3 US tons"),
-        (SurveyStanding.PostingNeeded, "postingNeeded", "posting needed", "need a posting"),
-        (SurveyStanding.BelowOne, "belowOne", "factor below 1", "have a factor below 1 that no posting rule covers"),
-        (SurveyStanding.RatedInPart, "ratedInPart", "rated in part", "have no factor below 1, and are rated in part only"),
-        (SurveyStanding.NoFactorBelowOne, "noFactorBelowOne", "no factor below 1", "have no factor below 1"),
-        (SurveyStanding.NotRated, "notRated", "not rated", "are not rated"),
+        (SurveyStanding.Urgent, "urgent", "urgent", "urgent (withheld, dead load exceeds a capacity, or under 3 US tons)"),
+        (SurveyStanding.PostingNeeded, "postingNeeded", "posting needed", "posting needed"),
+        (SurveyStanding.BelowOne, "belowOne", "factor below 1", "factor below 1 that no posting rule covers"),
+        (SurveyStanding.RatedInPart, "ratedInPart", "rated in part", "no factor below 1, but rated in part only"),
+        (SurveyStanding.NoFactorBelowOne, "noFactorBelowOne", "no factor below 1", "no factor below 1 of what a rating here can hold"),
+        (SurveyStanding.NotRated, "notRated", "not rated", "not rated"),
     ];
 
     /// <summary>The standing as the JSON has it.</summary>
@@ -40,7 +40,7 @@ public static class SurveyWording
     public static IReadOnlyList<string> Counts(IReadOnlyCollection<SurveyedBridge> bridges) =>
     [
         .. Standings.Select(s => (s.Many, Number: bridges.Count(b => b.Standing == s.Standing))).Where(s => s.Number > 0)
-            .Select(s => string.Create(CultureInfo.InvariantCulture, $"{s.Number} {s.Many}")),
+            .Select(s => string.Create(CultureInfo.InvariantCulture, $"{s.Many}: {s.Number}")),
     ];
 
     /// <summary>The answer as the JSON has it.</summary>

@@ -71,7 +71,6 @@ public sealed class FailBelowTests
     [InlineData("Infinity", "write a rating factor above 0")]
     [InlineData("-1", "write a rating factor above 0")]
     [InlineData("0", "write a rating factor above 0")]
-    [InlineData("", "write a rating factor above 0")]
     public void FailBelow_ANumberThatIsNone_IsRefused(string text, string said)
     {
         foreach (string command in (string[])["rate", "post", "survey"])

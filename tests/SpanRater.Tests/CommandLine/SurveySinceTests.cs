@@ -12,7 +12,7 @@ public sealed class SurveySinceTests
         Assert.Equal(0, county.Survey("--out", county.At("old.json")).Status);
         Directory.Delete(Path.Combine(county.Folder, "gone"), recursive: true);
         Directory.Move(Path.Combine(county.Folder, "renamed"), Path.Combine(county.Folder, "with-a-new-name"));
-        county.Add("new").Replace("weaker", "members.csv", "L1U1,L1,U1,hanger,400,", "L1U1,L1,U1,hanger,20,");
+        county.Add("new").Replace("weaker", "members.csv", "L0L1,L0,L1,bottom chord,400,", "L0L1,L0,L1,bottom chord,20,");
         using var before = JsonDocument.Parse(File.ReadAllText(county.At("old.json")));
         using var after = JsonDocument.Parse(county.Survey("--since", county.At("old.json"), "--format", "json").Output);
         JsonElement changes = after.RootElement.GetProperty("changes");
@@ -29,10 +29,10 @@ public sealed class SurveySinceTests
         JsonElement governing = weaker.GetProperty("factors")[0];
         Assert.Equal(Governing(before, "weaker").GetProperty("factor").GetDouble(), governing.GetProperty("before").GetProperty("factor").GetDouble());
         Assert.Equal(Governing(after, "weaker").GetProperty("factor").GetDouble(), governing.GetProperty("after").GetProperty("factor").GetDouble());
-        Assert.Equal("L1U1", governing.GetProperty("after").GetProperty("member").GetString());
-        Assert.NotEqual("L1U1", governing.GetProperty("before").GetProperty("member").GetString());
+        Assert.Equal("L0L1", governing.GetProperty("after").GetProperty("member").GetString());
+        Assert.NotEqual("L0L1", governing.GetProperty("before").GetProperty("member").GetString());
         string text = county.Survey("--since", county.At("old.json")).Output;
-        Assert.Contains("Since the earlier survey 2 bridges differ, 1 are new, 1 are gone, 1 are the same.", text, StringComparison.Ordinal);
+        Assert.Contains("Since the earlier survey: changed 2, new 1, gone 1, the same 1.", text, StringComparison.Ordinal);
         Assert.Contains("moved from renamed", text, StringComparison.Ordinal);
     }
 
@@ -42,7 +42,7 @@ public sealed class SurveySinceTests
         using CountyOnDisk county = new CountyOnDisk().Add("a").Add("broken").Replace("broken", "members.csv", "L1U1,L1,U1", "L1U1,L1,U9");
         county.Survey("--out", county.At("out"));
         Run run = county.Survey("--since", county.At("out/survey.json"), "--out", county.At("out"));
-        Assert.Contains("0 bridges differ, 0 are new, 0 are gone, 2 are the same.", run.Output, StringComparison.Ordinal);
+        Assert.Contains("changed 0, new 0, gone 0, the same 2.", run.Output, StringComparison.Ordinal);
         Assert.Contains("what,vehicle,factor before", File.ReadAllText(county.At("out/changes.csv")), StringComparison.Ordinal);
     }
 
