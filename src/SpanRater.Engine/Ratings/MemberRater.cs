@@ -3,6 +3,8 @@ namespace SpanRater;
 /// <summary>Rates the truss members of a bridge, tension and compression apart, each with its own capacity, effects positive in the sense rated.</summary>
 internal sealed class MemberRater
 {
+    private static readonly Sense[] BothSenses = [Sense.Tension, Sense.Compression];
+
     private readonly Bridge bridge;
     private readonly RatingMethod method;
     private readonly DeadFactors deadFactors;
@@ -177,7 +179,7 @@ internal sealed class MemberRater
             NotRatedReason? missing = reason ?? (level.LiveFactor is null ? method.WithoutLiveFactor(load.Class) : null);
             for (int m = 0; m < bridge.Truss.Members.Count; m++)
             {
-                foreach (Sense sense in (Sense[])[Sense.Tension, Sense.Compression])
+                foreach (Sense sense in BothSenses)
                 {
                     rows.Add(rate(capacities.On(truss ?? 0, new MemberRow
                     {
