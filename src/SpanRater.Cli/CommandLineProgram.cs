@@ -68,6 +68,7 @@ public static class CommandLineProgram
         root.Add(ExplainCommand.Make(surroundings));
         root.Add(ShareCommand.Make(surroundings));
         root.Add(PostCommand.Make(surroundings));
+        root.Add(SurveyCommand.Make(surroundings));
         root.Add(ReportCommand.Make(surroundings));
         root.Add(PackCommand.Make(surroundings));
         root.Add(MethodsCommand.Make(surroundings));

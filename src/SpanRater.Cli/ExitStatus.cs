@@ -15,7 +15,7 @@ public static class ExitStatus
     /// <summary>Read and understood, but no answer can be given; the output says why.</summary>
     public const int NoAnswer = 3;
 
-    /// <summary>A limit is undercut: a posting under 3 US tons.</summary>
+    /// <summary>A limit is undercut: a posting under 3 US tons, or a factor below the one asked for.</summary>
     public const int LimitUndercut = 4;
 
     /// <summary>Interrupted by the user; nothing is left half-done.</summary>

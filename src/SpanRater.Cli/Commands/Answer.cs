@@ -10,7 +10,14 @@ internal sealed record Answer(Surroundings Surroundings, string? Format, string?
     /// <summary>The truss that is shown, where they differ; told on every page.</summary>
     public OneTruss? Truss { get; init; }
 
-    public int Deliver(ResultPage page, DisplayUnits units, Func<Picture>? picture = null)
+    /// <summary>Whether the page is written as HTML as well.</summary>
+    public bool TakesHtml { get; init; }
+
+    /// <param name="page">The page.</param>
+    /// <param name="units">Units to show.</param>
+    /// <param name="picture">Its picture; null for none.</param>
+    /// <param name="html">The page as HTML; null where it has no such form.</param>
+    public int Deliver(ResultPage page, DisplayUnits units, Func<Picture>? picture = null, Func<byte[]>? html = null)
     {
         page = Truss?.On(page) ?? page;
         byte[] bytes = (Format ?? FormatOf(OutFile)) switch
@@ -18,6 +25,7 @@ internal sealed record Answer(Surroundings Surroundings, string? Format, string?
             "csv" => ResultFormats.Csv(page, units),
             "json" => ResultFormats.Json(page),
             "markdown" => MarkdownFormat.Write(page, units),
+            "html" when html is not null => html(),
             _ when OutFile is null => TextPage.Write(page, units, Surroundings.TerminalWidth, Surroundings.Colour),
             _ => TextPage.Write(page, units, null, colour: false),
         };
@@ -92,14 +100,15 @@ internal sealed record Answer(Surroundings Surroundings, string? Format, string?
             throw new RefusedException($"--out \"{OutFile}\": {why}");
         }
 
-        if (Format == "html" && Path.GetExtension(OutFile ?? "").ToUpperInvariant() is not (".HTML" or ".HTM"))
+        if (Format == "html" && !TakesHtml && Path.GetExtension(OutFile ?? "").ToUpperInvariant() is not (".HTML" or ".HTM"))
         {
             throw new RefusedException($"--out \"{OutFile}\": the report is a page for a browser: end its name in .html.");
         }
 
-        if (Format is null && Path.GetExtension(OutFile ?? "").ToUpperInvariant() is not ("" or ".TXT" or ".MD" or ".CSV" or ".JSON"))
+        string named = Path.GetExtension(OutFile ?? "").ToUpperInvariant();
+        if (Format is null && named is not ("" or ".TXT" or ".MD" or ".CSV" or ".JSON") && !(TakesHtml && named is (".HTML" or ".HTM")))
         {
-            throw new RefusedException($"--out \"{OutFile}\": its ending names no format that is written: end it in .txt, .md, .csv or .json, or say --format.");
+            throw new RefusedException($"--out \"{OutFile}\": its ending names no format that is written: end it in .txt, .md, .csv{(TakesHtml ? ", .json or .html" : " or .json")}, or say --format.");
         }
     }
 
@@ -115,6 +124,7 @@ internal sealed record Answer(Surroundings Surroundings, string? Format, string?
         ".CSV" => "csv",
         ".JSON" => "json",
         ".MD" => "markdown",
+        ".HTML" or ".HTM" => "html",
         _ => "text",
     };
 

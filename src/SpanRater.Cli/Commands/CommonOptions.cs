@@ -6,7 +6,7 @@ namespace SpanRater.Cli.Commands;
 /// <summary>The options that every command with an answer takes, and what they come to.</summary>
 internal sealed class CommonOptions
 {
-    private readonly Option<string?> format = new("--format") { Description = "text, markdown, csv or json. Unset: by the ending of --out, else text.", HelpName = "text|markdown|csv|json" };
+    private readonly Option<string?> format;
     private readonly Option<string?> units = new("--units") { Description = "us or si, for all but json. Unset: the system of x in joints.csv. JSON is always SI.", HelpName = "us|si" };
     private readonly Option<string?> output;
     private readonly Option<string[]> catalogue = new("--catalogue")
@@ -23,20 +23,23 @@ internal sealed class CommonOptions
     {
         this.isOfBridges = isOfBridges;
         this.writes = writes;
+        string[] formats = ["text", "markdown", "csv", "json", .. writes == Writes.Survey ? ["html"] : Array.Empty<string>()];
+        format = new("--format") { Description = $"{string.Join(", ", formats[..^1])} or {formats[^1]}. Unset: by the ending of --out, else text.", HelpName = string.Join('|', formats) };
         output = writes switch
         {
+            Writes.Survey => new("--out") { Description = "Write to this file, whole or not at all; or, where it has no ending, to this folder: all tables, and the facts of each bridge, from which a survey that was cut short goes on.", HelpName = "FILE|FOLDER" },
             Writes.Report => new("--out") { Description = "The file to write, ending in .html, whole or not at all.", HelpName = "FILE.html", Required = true },
             Writes.Folder => new("--out") { Description = "The folder to write, whole or not at all: one that is not there yet, or an empty one. Nothing is overwritten.", HelpName = "FOLDER", Required = true },
             _ => new("--out") { Description = "Write to this file, whole or not at all, instead of the terminal.", HelpName = "FILE" },
         };
 
-        format.AcceptOnlyFromAmong("text", "markdown", "csv", "json");
+        format.AcceptOnlyFromAmong(formats);
         units.AcceptOnlyFromAmong("us", "si");
     }
 
     public void AddTo(Command command)
     {
-        if (writes == Writes.Page)
+        if (writes is Writes.Page or Writes.Survey)
         {
             command.Add(format);
         }
@@ -63,5 +66,5 @@ internal sealed class CommonOptions
     };
 
     public Answer AnswerTo(ParseResult parsed, Surroundings surroundings, string? pictureFile = null) =>
-        new(surroundings, writes switch { Writes.Report => "html", Writes.Folder => "folder", _ => parsed.GetValue(format) }, parsed.GetValue(output), pictureFile);
+        new(surroundings, writes switch { Writes.Report => "html", Writes.Folder => "folder", _ => parsed.GetValue(format) }, parsed.GetValue(output), pictureFile) { TakesHtml = writes == Writes.Survey };
 }

@@ -11,8 +11,10 @@ internal static class PostCommand
         var command = new BridgeCommand(surroundings, "post", "Posting review: the safe load of each legal type and emergency vehicle, in whole US tons. " + Words.Caution, draws: false, showsEveryTruss: true);
         var level = new Option<string?>("--level") { Description = "The rating of legal types that counts, LFR and ASR. Unset: operating.", HelpName = "inventory|operating" };
         level.AcceptOnlyFromAmong("inventory", "operating");
-        return command.With([level], pageTellsWarnings: false, (parsed, reading, units, answer) =>
+        var limit = new FailBelow(surroundings);
+        return command.With([level, limit.Option], pageTellsWarnings: false, (parsed, reading, units, answer) =>
         {
+            limit.In(parsed);
             Bridge bridge = reading.Bridge!;
             RatingMethod method = RateCommand.MethodOf(reading);
             if (!method.HasPosting)
@@ -31,7 +33,8 @@ internal static class PostCommand
             }
 
             var posting = Posting.Of(rating, parsed.GetValue(level) == "inventory");
-            return answer.Deliver(InputWarnings.On(PostingPage.Of(posting, reading.PostedKindsNotAsked, units, Alternatives.Of(posting, reading.VehiclesAsked)), reading.Findings), units);
+            ResultPage page = InputWarnings.On(PostingPage.Of(posting, reading.PostedKindsNotAsked, units, Alternatives.Of(posting, reading.VehiclesAsked)), reading.Findings);
+            return answer.Deliver(limit.On(parsed, page, rating, posting.Rows), units);
         });
     }
 }

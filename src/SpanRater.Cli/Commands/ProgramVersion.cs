@@ -1,4 +1,6 @@
 using System.Reflection;
+using System.Security.Cryptography;
+using SpanRater.Files;
 
 namespace SpanRater.Cli.Commands;
 
@@ -15,4 +17,8 @@ internal static class ProgramVersion
 
     /// <summary>Version and commit in one line.</summary>
     public static string Whole { get; } = $"spanrater {Text}, {(Commit is null ? "of no known commit" : $"commit {Commit}")}";
+
+    /// <summary>What tells this build from another of the same version: what one of them found is not taken for what the other would find.</summary>
+    public static string Build { get; } = Convert.ToHexStringLower(SHA256.HashData(
+        [.. ((Type[])[typeof(Bridge), typeof(BridgeFolder), typeof(CommandLineProgram)]).SelectMany(t => t.Module.ModuleVersionId.ToByteArray())]))[..16];
 }

@@ -54,6 +54,13 @@ public sealed class InfluenceLine
     /// <summary>Effect of a unit downward load at each panel point [effect/load].</summary>
     public IReadOnlyList<double> Ordinates => ordinates;
 
+    /// <summary>The ordinates where a search reads them thousands of times.</summary>
+    internal ReadOnlySpan<double> OrdinateSpan => ordinates;
+
+    /// <summary>Whether the line has these stations.</summary>
+    /// <param name="others">Stations [m].</param>
+    internal bool HasStations(double[] others) => ReferenceEquals(stations, others) || stations.AsSpan().SequenceEqual(others);
+
     /// <summary>Effect of a unit downward load at a station; zero off the deck, whose ends belong to it.</summary>
     /// <param name="station">x of the load [m].</param>
     public double OrdinateAt(double station)

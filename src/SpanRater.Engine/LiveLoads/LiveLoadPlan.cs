@@ -38,7 +38,7 @@ public sealed class LiveLoadPlan
         bool trainSeen = false;
         foreach ((Vehicle vehicle, RollingPlan plan) in trains)
         {
-            if (plan.PeaksOf(line).Of(sense) is { } peak)
+            if (plan.PeakOf(line, sense) is { } peak)
             {
                 trainSeen = true;
                 var axles = new LivePart.Axles(vehicle, peak, LoadedLength(line, sense, peak.Axles));

@@ -29,13 +29,13 @@ public sealed record SharedEffect(IReadOnlyList<SharedPart> Parts)
     public IReadOnlyList<SharedEffect> Others { get; init; } = [];
 
     /// <summary>Signed effect without impact, tension positive [N].</summary>
-    public double Force => Parts.Sum(p => p.Force);
+    public double Force => Parts is [var only] ? only.Force : Parts.Sum(p => p.Force);
 
     /// <summary>Signed effect with impact, tension positive [N].</summary>
-    public double WithImpact => Parts.Sum(p => p.WithImpact);
+    public double WithImpact => Parts is [var only] ? only.WithImpact : Parts.Sum(p => p.WithImpact);
 
     /// <summary>The allowance on all parts together [-].</summary>
-    public double Impact => Parts.Select(p => p.Impact.Value).Distinct().Count() == 1 ? Parts[0].Impact.Value : (WithImpact / Force) - 1;
+    public double Impact => Parts is [var only] ? only.Impact.Value : Parts.Select(p => p.Impact.Value).Distinct().Count() == 1 ? Parts[0].Impact.Value : (WithImpact / Force) - 1;
 
     /// <summary>Where the vehicle, or else the lane load, stands across the deck; null of a crowd.</summary>
     public LateralShare? Lateral => Parts[0].Lateral;

@@ -3,6 +3,8 @@ namespace SpanRater;
 /// <summary>Rates the truss members of a bridge, tension and compression apart, each with its own capacity, effects positive in the sense rated.</summary>
 internal sealed class MemberRater
 {
+    private static readonly Sense[] BothSenses = [Sense.Tension, Sense.Compression];
+
     private readonly Bridge bridge;
     private readonly RatingMethod method;
     private readonly DeadFactors deadFactors;
@@ -69,8 +71,19 @@ internal sealed class MemberRater
 
         foreach (int? truss in Trusses(shared.Alike))
         {
+            // What a load brings to a member does not hang on the level.
             TrussCrossing crossing = CrossingOf(truss);
-            RateTruss(load, truss, null, row => Rated(WithEffect(row, shared.MostOn(truss ?? 0, row.Member, crossing.Lines.Members[row.MemberIndex].Line, row.Sense))));
+            var brought = new Dictionary<(int Member, Sense Sense), SharedEffect?>();
+            RateTruss(load, truss, null, row =>
+            {
+                if (!brought.TryGetValue((row.MemberIndex, row.Sense), out SharedEffect? effect))
+                {
+                    effect = shared.MostOn(truss ?? 0, row.Member, crossing.Lines.Members[row.MemberIndex].Line, row.Sense);
+                    brought.Add((row.MemberIndex, row.Sense), effect);
+                }
+
+                return Rated(WithEffect(row, effect));
+            });
         }
     }
 
@@ -144,11 +157,12 @@ internal sealed class MemberRater
     // An emergency vehicle with a legal one in the next lane: the worst of the legal vehicles asked for, in either lane.
     private void RateBesideLegalVehicles(IReadOnlyList<LiveLoad> vehicles)
     {
+        var neighbours = new NeighbourRater([.. vehicles.OfType<Vehicle>()], bridge, method, impact, crossings[0].Lines);
         foreach (Vehicle emergency in vehicles.OfType<Vehicle>().Where(v => v is { Class: VehicleClass.Emergency, LaneLoading: null }))
         {
             MemberRow[] beside = crossings[0] is RodCrossing
                 ? []
-                : [.. NeighbourRater.Rows(emergency, [.. vehicles.OfType<Vehicle>()], bridge, method, impact, [.. rows.Where(r => r.Vehicle == emergency)], crossings[0].Lines)];
+                : [.. neighbours.Rows(emergency, [.. rows.Where(r => ReferenceEquals(r.Vehicle, emergency))])];
             rows.AddRange(beside);
             if (beside.Length == 0)
             {
@@ -165,7 +179,7 @@ internal sealed class MemberRater
             NotRatedReason? missing = reason ?? (level.LiveFactor is null ? method.WithoutLiveFactor(load.Class) : null);
             for (int m = 0; m < bridge.Truss.Members.Count; m++)
             {
-                foreach (Sense sense in (Sense[])[Sense.Tension, Sense.Compression])
+                foreach (Sense sense in BothSenses)
                 {
                     rows.Add(rate(capacities.On(truss ?? 0, new MemberRow
                     {

@@ -71,7 +71,12 @@ public static class SafeLoad
 
     /// <summary>Whether a factor asks for no posting: at least 1.</summary>
     /// <param name="factor">The rating factor [-].</param>
-    public static bool IsEnough(double factor) => Steady(factor) >= 1;
+    public static bool IsEnough(double factor) => !IsBelow(factor, 1);
+
+    /// <summary>Whether a factor is below a limit.</summary>
+    /// <param name="factor">The rating factor [-].</param>
+    /// <param name="limit">The limit [-].</param>
+    public static bool IsBelow(double factor, double limit) => Steady(factor) < limit;
 
     /// <summary>Whether a factor bars its type.</summary>
     /// <param name="factor">The rating factor [-].</param>

@@ -8,6 +8,9 @@ namespace SpanRater;
 /// </summary>
 internal sealed class Arrangement
 {
+    /// <summary>In place of the vertices where there is one group and none to follow it.</summary>
+    private static readonly Vertex[][] OneGroup = [[]];
+
     private readonly RigidGroup[] groups;
     private readonly AxleGap[] freeGaps;
     private readonly double[] gaps;
@@ -72,6 +75,21 @@ internal sealed class Arrangement
     /// <summary>Offers every vertex that can be the peak in a sense to the search.</summary>
     public void Search(ReadOnlySpan<double> ordinates, double sign, bool leaveOutRelieving, PeakSearch search)
     {
+        if (groups is [var only])
+        {
+            // A train without free gaps needs no table of what may follow: most do, and most of the time went into filling it.
+            for (int p = 0; p < only.Positions.Length; p++)
+            {
+                int approaches = only.TouchesEdge(p) ? 3 : 1;
+                for (int a = 0; a < approaches; a++)
+                {
+                    search.Offer(only.Effect(p, (Approach)a, ordinates, sign, leaveOutRelieving), this, (p * 3) + a, OneGroup);
+                }
+            }
+
+            return;
+        }
+
         Vertex[][] best = Vertices(ordinates, sign, leaveOutRelieving, search.Tolerance);
         for (int v = 0; v < best[0].Length; v++)
         {
@@ -143,7 +161,7 @@ internal sealed class Arrangement
                 return (Approach)(vertex % 3);
             }
 
-            vertex = best[g][vertex].Next;
+            vertex = Next(g, vertex, best);
         }
 
         return Approach.At;
@@ -156,7 +174,7 @@ internal sealed class Arrangement
         for (int g = 0; g < groups.Length; g++)
         {
             groups[g].Describe(vertex / 3, (Approach)(vertex % 3), ordinates, sign, leaveOutRelieving, axles);
-            vertex = best[g][vertex].Next;
+            vertex = Next(g, vertex, best);
         }
 
         return axles;
@@ -171,8 +189,9 @@ internal sealed class Arrangement
         }
 
         Vertex[] behind = best[g + 1];
+        (int first, int end) = Reach(g, position);
         double highest = double.NegativeInfinity;
-        for (int v = 0; v < behind.Length; v++)
+        for (int v = first; v < end; v++)
         {
             if (behind[v].Reachable && behind[v].Value > highest && MayFollow(g, position, approach, v))
             {
@@ -182,7 +201,7 @@ internal sealed class Arrangement
 
         int chosen = -1;
         double smallest = double.PositiveInfinity;
-        for (int v = 0; v < behind.Length; v++)
+        for (int v = first; v < end; v++)
         {
             if (!behind[v].Reachable || behind[v].Value < highest - equal || !MayFollow(g, position, approach, v))
             {
@@ -197,6 +216,29 @@ internal sealed class Arrangement
         }
 
         return chosen < 0 ? Vertex.None : new Vertex(effect + behind[chosen].Value, chosen, true);
+    }
+
+    private int Next(int g, int vertex, Vertex[][] best) => g == groups.Length - 1 ? -1 : best[g][vertex].Next;
+
+    // The vertices of the group behind whose gap is within its range: positions increase, and with them the gap falls or rises.
+    private (int First, int End) Reach(int g, int position)
+    {
+        double[] behind = groups[g + 1].Positions;
+        double last = groups[g].LastAxle(position), slack = 2 * tolerance;
+        (double low, double high) = towardFront > 0 ? (last - freeGaps[g].Most, last - freeGaps[g].Least) : (last + freeGaps[g].Least, last + freeGaps[g].Most);
+        return (3 * FirstAbove(behind, low - slack), 3 * FirstAbove(behind, high + slack));
+    }
+
+    private static int FirstAbove(double[] positions, double bound)
+    {
+        int low = 0, high = positions.Length;
+        while (low < high)
+        {
+            int middle = (low + high) / 2;
+            (low, high) = positions[middle] > bound ? (low, middle) : (middle + 1, high);
+        }
+
+        return low;
     }
 
     // A free gap stays within its range, and where it stands at a limit the two groups may not be nudged apart or together beyond it.

@@ -48,13 +48,27 @@ public sealed class RollingPlan
     public PeakPair PeaksOf(InfluenceLine line)
     {
         ArgumentNullException.ThrowIfNull(line);
-        if (!line.Stations.SequenceEqual(stations))
+        if (!line.HasStations(stations))
         {
             throw new ArgumentException("The influence line must have the stations that the plan was made for.", nameof(line));
         }
 
-        double[] ordinates = [.. line.Ordinates];
-        return new PeakPair(Search(ordinates, 1), Search(ordinates, -1));
+        return new PeakPair(Search(line.OrdinateSpan, 1), Search(line.OrdinateSpan, -1));
+    }
+
+    /// <summary>The largest effect of the train in one sense; null where it has none.</summary>
+    /// <param name="line">An influence line over the same stations.</param>
+    /// <param name="sense">The sense.</param>
+    /// <exception cref="ArgumentException">The line has other stations.</exception>
+    public Peak? PeakOf(InfluenceLine line, Sense sense)
+    {
+        ArgumentNullException.ThrowIfNull(line);
+        if (!line.HasStations(stations))
+        {
+            throw new ArgumentException("The influence line must have the stations that the plan was made for.", nameof(line));
+        }
+
+        return Search(line.OrdinateSpan, sense == Sense.Tension ? 1 : -1);
     }
 
     /// <summary>The best few placements of the search in one sense, each direction apart.</summary>
@@ -66,7 +80,7 @@ public sealed class RollingPlan
     {
         ArgumentNullException.ThrowIfNull(line);
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(count);
-        if (!line.Stations.SequenceEqual(stations))
+        if (!line.HasStations(stations))
         {
             throw new ArgumentException("The influence line must have the stations that the plan was made for.", nameof(line));
         }
@@ -80,9 +94,15 @@ public sealed class RollingPlan
         return new PlacementCandidates(search.Positions, search.Best(Direction.Right, count), search.Best(Direction.Left, count));
     }
 
-    private Peak? Search(double[] ordinates, double sign)
+    private Peak? Search(ReadOnlySpan<double> ordinates, double sign)
     {
-        if (!ordinates.Any(y => sign * y > 0))
+        bool isLoaded = false;
+        foreach (double y in ordinates)
+        {
+            isLoaded |= sign * y > 0;
+        }
+
+        if (!isLoaded)
         {
             return null;
         }

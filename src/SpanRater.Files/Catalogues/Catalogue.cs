@@ -15,6 +15,14 @@ public sealed record CatalogueEntry(LiveLoad Load, Place Where)
 /// <summary>The vehicles and loadings in use: those shipped with the program, those added, and those of the bridge folder. One name space.</summary>
 public sealed class Catalogue
 {
+    // The shipped files are the same for every bridge: they are read once.
+    private static readonly Lazy<ShippedParts> ShippedOnce = new(ReadShipped);
+    private static readonly Lazy<(Catalogue Catalogue, FindingList Findings)> ShippedAlone = new(() =>
+    {
+        var findings = new FindingList();
+        return (Read(ShippedOnce.Value.Copy(), [], [], findings), findings);
+    });
+
     private readonly List<CatalogueEntry> entries = [];
     private readonly HashSet<string> named;
 
@@ -42,16 +50,20 @@ public sealed class Catalogue
         ArgumentNullException.ThrowIfNull(paths);
         ArgumentNullException.ThrowIfNull(own);
         ArgumentNullException.ThrowIfNull(findings);
-        var read = new List<CatalogueEntry>();
-        var drafts = new List<LoadingDraft>();
-        int shippedDrafts = 0;
-        var named = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
-        foreach ((string file, string text) in ShippedFiles())
+        if (paths.Count > 0 || own.Count > 0)
         {
-            read.AddRange(ReadFile(text, file, findings, named, drafts).Select(e => e with { IsShipped = true }));
-            shippedDrafts = drafts.Count;
+            return Read(ShippedOnce.Value.Copy(), paths, own, findings);
         }
 
+        findings.AddAll(ShippedAlone.Value.Findings);
+        return ShippedAlone.Value.Catalogue;
+    }
+
+    private static Catalogue Read(ShippedParts shipped, IReadOnlyList<string> paths, IReadOnlyList<(string Text, string File)> own, FindingList findings)
+    {
+        findings.AddAll(shipped.Findings);
+        (List<CatalogueEntry> read, List<LoadingDraft> drafts, HashSet<string> named) = (shipped.Entries, shipped.Drafts, shipped.Named);
+        int shippedDrafts = drafts.Count;
         foreach (string path in paths.SelectMany(p => FilesOf(p, findings)))
         {
             if (TextFile.Read(path, path, findings) is { } text)
@@ -84,6 +96,17 @@ public sealed class Catalogue
         file.EndsWith(".toml", StringComparison.OrdinalIgnoreCase)
             ? LoadingFile.Read(text, file, findings, named, drafts)
             : VehicleTable.Read(text, file, findings, named);
+
+    private static ShippedParts ReadShipped()
+    {
+        var parts = new ShippedParts([], [], new HashSet<string>(StringComparer.OrdinalIgnoreCase), new FindingList());
+        foreach ((string file, string text) in ShippedFiles())
+        {
+            parts.Entries.AddRange(ReadFile(text, file, parts.Findings, parts.Named, parts.Drafts).Select(e => e with { IsShipped = true }));
+        }
+
+        return parts;
+    }
 
     private static IEnumerable<(string File, string Text)> ShippedFiles()
     {
@@ -211,5 +234,11 @@ public sealed class Catalogue
                 vehicles.Min(v => v.Gauge),
                 draft.Loading.Source)),
         ];
+    }
+
+    private sealed record ShippedParts(List<CatalogueEntry> Entries, List<LoadingDraft> Drafts, HashSet<string> Named, FindingList Findings)
+    {
+        /// <summary>A copy that other catalogues may be added to.</summary>
+        public ShippedParts Copy() => new([.. Entries], [.. Drafts], new HashSet<string>(Named, Named.Comparer), Findings);
     }
 }

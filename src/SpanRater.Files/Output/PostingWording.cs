@@ -57,6 +57,10 @@ public static class PostingWording
         _ => "notAsked",
     };
 
+    /// <summary>The verdict of a word of the JSON; null where there is none.</summary>
+    /// <param name="key">The word.</param>
+    public static PostingVerdict? VerdictOf(string? key) => Enum.GetValues<PostingVerdict>().Where(v => Of(v) == key).Select(v => (PostingVerdict?)v).FirstOrDefault();
+
     /// <summary>The rule as the JSON has it.</summary>
     /// <param name="rule">The rule.</param>
     public static string Of(PostingRule rule) => rule == PostingRule.ReducedLegal ? "(W/0.7)(RF-0.3)" : "RF*W";

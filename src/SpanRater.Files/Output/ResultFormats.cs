@@ -52,8 +52,18 @@ public static class ResultFormats
     /// <param name="page">The page.</param>
     public static byte[] Json(ResultPage page)
     {
-        ArgumentNullException.ThrowIfNull(page);
         using var stream = new MemoryStream();
+        Json(page, stream);
+        return stream.ToArray();
+    }
+
+    /// <summary>The same, written to a stream: for what is long.</summary>
+    /// <param name="page">The page.</param>
+    /// <param name="stream">Takes the bytes.</param>
+    public static void Json(ResultPage page, Stream stream)
+    {
+        ArgumentNullException.ThrowIfNull(page);
+        ArgumentNullException.ThrowIfNull(stream);
         var options = new JsonWriterOptions { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
         using (var json = new Utf8JsonWriter(stream, options))
         {
@@ -64,6 +74,5 @@ public static class ResultFormats
         }
 
         stream.WriteByte((byte)'\n');
-        return stream.ToArray();
     }
 }

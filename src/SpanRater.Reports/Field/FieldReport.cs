@@ -155,8 +155,12 @@ public sealed record InputFile(string Name, string Text, string Hash)
     public static IReadOnlyList<InputFile> In(string folder, IReadOnlyList<string> catalogues) =>
     [
         .. Files(folder).Select(f => Of(f, Path.GetFileName(f))),
-        .. catalogues.SelectMany(c => Directory.Exists(c) ? Files(c) : [c]).Select(f => Of(f, $"{Path.GetFileName(f)}, a catalogue")),
+        .. catalogues.SelectMany(InCatalogue),
     ];
+
+    /// <summary>The files of a catalogue that was added, by name.</summary>
+    /// <param name="catalogue">A catalogue file, or a folder of them.</param>
+    public static IEnumerable<InputFile> InCatalogue(string catalogue) => (Directory.Exists(catalogue) ? Files(catalogue) : [catalogue]).Select(f => Of(f, $"{Path.GetFileName(f)}, a catalogue"));
 
     private static IEnumerable<string> Files(string folder) =>
         Directory.EnumerateFiles(folder).Where(f => Path.GetExtension(f).ToUpperInvariant() is ".CSV" or ".TOML").OrderBy(Path.GetFileName, StringComparer.Ordinal);

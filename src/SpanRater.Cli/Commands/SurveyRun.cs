@@ -1,0 +1,95 @@
+using System.Security.Cryptography;
+using System.Text;
+using SpanRater.Cli.Terminal;
+using SpanRater.Files;
+using SpanRater.Reports;
+
+namespace SpanRater.Cli.Commands;
+
+/// <summary>Rates the bridges of a survey, several at a time, each on its own: whatever is wrong with one, the others are rated.</summary>
+internal sealed class SurveyRun
+{
+    private readonly SurveyAsked asked;
+    private readonly SurveyStore? store;
+    private readonly Surroundings surroundings;
+    private readonly IReadOnlyList<SurveyedInput> catalogues;
+
+    public SurveyRun(SurveyAsked asked, SurveyStore? store, Surroundings surroundings)
+    {
+        this.asked = asked;
+        this.store = store;
+        this.surroundings = surroundings;
+        catalogues = [.. asked.Catalogues.SelectMany(c => InputFile.InCatalogue(c)).Select(f => new SurveyedInput(f.Name, f.Hash))];
+    }
+
+    /// <summary>Every bridge, in the order of its folders.</summary>
+    /// <param name="folders">The folders.</param>
+    /// <param name="workers">How many are worked at a time.</param>
+    /// <exception cref="OperationCanceledException">The user interrupted it.</exception>
+    public SurveyedBridge[] Rate(BridgeFolders folders, int workers)
+    {
+        var bridges = new SurveyedBridge[folders.Found.Count];
+        using var progress = new ProgressLine(surroundings, bridges.Length);
+        try
+        {
+            Parallel.For(0, bridges.Length, new ParallelOptions { MaxDegreeOfParallelism = workers, CancellationToken = surroundings.Stop }, i =>
+            {
+                bridges[i] = Rate(folders.Found[i].Path, folders.Found[i].Shown);
+                progress.Step();
+            });
+        }
+        catch (AggregateException e) when (e.Flatten().InnerExceptions is [var first, ..])
+        {
+            // What stops the whole survey is that its own folder cannot be written.
+            System.Runtime.ExceptionServices.ExceptionDispatchInfo.Throw(first);
+        }
+
+        return bridges;
+    }
+
+    private SurveyedBridge Rate(string path, string shown)
+    {
+        IReadOnlyList<SurveyedInput> inputs = InputsOf(path);
+        string? hash = inputs.Count == 0 ? null : HashOf(inputs);
+        if (hash is not null && store?.Kept(hash, shown) is { } kept)
+        {
+            return kept;
+        }
+
+        SurveyedBridge bridge;
+        try
+        {
+            bridge = BridgeSurveyor.Rate(path, shown, asked);
+        }
+        catch (Exception e) when (e is not (OutOfMemoryException or OperationCanceledException))
+        {
+            bridge = new SurveyedBridge
+            {
+                Folder = shown,
+                Standing = SurveyStanding.NotRated,
+                Why = $"A fault of the program itself, not of your input: {e.GetType().Name}: {e.Message} Please report it with this bridge.",
+                IsFault = true,
+            };
+        }
+
+        bridge = bridge with { Hash = hash, Inputs = inputs };
+        store?.Keep(bridge);
+        return bridge;
+    }
+
+    // Empty where a file cannot be read: such a bridge is refused, and never taken from an earlier run.
+    private SurveyedInput[] InputsOf(string path)
+    {
+        try
+        {
+            return [.. InputFile.In(path, []).Select(f => new SurveyedInput(f.Name, f.Hash)), .. catalogues];
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return [];
+        }
+    }
+
+    private static string HashOf(IReadOnlyList<SurveyedInput> inputs) =>
+        Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(string.Concat(inputs.Select(i => $"{i.Name}\0{i.Hash}\n")))));
+}

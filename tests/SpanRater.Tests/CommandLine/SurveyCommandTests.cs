@@ -1,0 +1,246 @@
+using System.Text.Json;
+
+namespace SpanRater.Tests.CommandLine;
+
+/// <summary>What <c>survey</c> says: order, broken bridges, what was not rated, where a vehicle may cross. Factors are held against what <c>rate</c> says of each bridge.</summary>
+public sealed class SurveyCommandTests
+{
+    [Fact]
+    public void Survey_OfSamples_HoldsTheGoverningRowOfRateForEach()
+    {
+        using var survey = JsonDocument.Parse(Run.Of("survey", Path.Combine(Repository.Root, "samples"), "--format", "json").Output);
+        var bridges = survey.RootElement.GetProperty("bridges").EnumerateArray().ToDictionary(b => b.GetProperty("folder").GetString()!);
+        Assert.Equal(
+            ["garrow-landing", "hollis-fork", "mossback-lane", "mossback-lane/variants/a-rods-gone", "mossback-lane/variants/b-king-post", "mossback-lane/variants/c-floorbeam-on-chord", "tansy-weir", "tansy-weir/variants/partial-factors", "wrenfield-ferry"],
+            bridges.Keys.Order(StringComparer.Ordinal));
+        foreach ((string folder, JsonElement bridge) in bridges.Where(b => b.Value.GetProperty("standing").GetString() != "notRated"))
+        {
+            using var rate = JsonDocument.Parse(Run.Of("rate", Repository.Sample(folder), "--format", "json").Output);
+            JsonElement governing = rate.RootElement.GetProperty("governing"), surveyed = bridge.GetProperty("governing");
+            Assert.Equal(governing.ValueKind, surveyed.ValueKind);
+            if (governing.ValueKind == JsonValueKind.Object)
+            {
+                Assert.Equal(governing.GetProperty("factor").GetDouble(), surveyed.GetProperty("factor").GetDouble());
+                Assert.Equal(governing.GetProperty("vehicle").GetString(), surveyed.GetProperty("vehicle").GetString());
+                Assert.StartsWith(governing.GetProperty("member").GetString()!, surveyed.GetProperty("member").GetString(), StringComparison.Ordinal);
+            }
+
+            Assert.Equal(rate.RootElement.GetProperty("scope").GetString(), bridge.GetProperty("scope").GetString());
+        }
+
+        Assert.Equal("urgent", bridges["wrenfield-ferry"].GetProperty("standing").GetString());
+        Assert.StartsWith("Withheld: ", bridges["wrenfield-ferry"].GetProperty("why").GetString(), StringComparison.Ordinal);
+        Assert.Equal("notRated", bridges["mossback-lane/variants/a-rods-gone"].GetProperty("standing").GetString());
+    }
+
+    [Fact]
+    public void Survey_LowestFactorOfEachVehicle_IsThatOfTheRowsOfRate()
+    {
+        using var survey = JsonDocument.Parse(Run.Of("survey", Repository.Sample("garrow-landing"), "--format", "json").Output);
+        using var rate = JsonDocument.Parse(Run.Of("rate", Repository.Sample("garrow-landing"), "--format", "json").Output);
+        JsonElement[] vehicles = [.. survey.RootElement.GetProperty("bridges")[0].GetProperty("vehicles").EnumerateArray()];
+        Assert.NotEmpty(vehicles);
+        Assert.All(vehicles, v => Assert.Equal(
+            rate.RootElement.GetProperty("ratings").EnumerateArray().Where(r => r.GetProperty("vehicle").GetString() == v.GetProperty("vehicle").GetString() && r.GetProperty("factor").ValueKind == JsonValueKind.Number).Min(r => r.GetProperty("factor").GetDouble()),
+            v.GetProperty("factor").GetDouble(),
+            1e-9));
+    }
+
+    [Fact]
+    public void Survey_OfManyStandings_PutsWhatIsUrgentFirstAndTheLowestFactorBeforeOthers()
+    {
+        using CountyOnDisk county = new CountyOnDisk().Add("a-strong", capacity: "400").Add("b-weak", capacity: "30").Add("c-weaker", capacity: "28").Add("d-hopeless", capacity: "6").Add("e-dead", capacity: "1");
+        Run run = county.Survey("--format", "csv");
+        string[] lines = [.. run.Output.Split('\n').Where(l => l.Length > 0 && l[0] != '#').Skip(1)];
+        Assert.Equal(["e-dead", "d-hopeless", "c-weaker", "b-weak", "a-strong"], lines.Select(l => l.Split(',')[2]));
+        Assert.Equal(["urgent", "urgent", "posting needed", "posting needed", "rated in part"], lines.Select(l => l.Split(',')[0]));
+
+        // e-dead and d-hopeless are under 3 US tons.
+        Assert.Equal(4, run.Status);
+        Assert.Contains("The dead load alone exceeds the capacity", lines[0], StringComparison.Ordinal);
+        Assert.Contains("Under 3 US tons", lines[1], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Survey_WithBrokenBridges_ListsEachWithItsFindingsAndRatesTheRest()
+    {
+        using CountyOnDisk county = new CountyOnDisk().Add("good").Add("typo").Add("lost").Add("bytes").Replace("typo", "members.csv", "L1U1,L1,U1", "L1U1,L1,U9");
+        File.Delete(county.PathOf("lost", "members.csv"));
+        File.WriteAllBytes(county.PathOf("bytes", "bridge.toml"), [.. "name = \"Br"u8, 0xE9, .. "\"\n"u8]);
+        Run run = county.Survey();
+        Assert.Equal(0, run.Status);
+        Assert.Contains("No factor below 1, but rated in part only: 1; not rated: 3.", run.Output, StringComparison.Ordinal);
+        Assert.Contains("- typo: the input is refused: members.csv:6:9: ", run.Output, StringComparison.Ordinal);
+        Assert.Contains("joint \"U9\"", run.Output, StringComparison.Ordinal);
+        Assert.Contains("- lost: the input is refused: members.csv: is missing from the bridge folder.", run.Output, StringComparison.Ordinal);
+        Assert.Contains("- bytes: the input is refused: bridge.toml:1:11: is not UTF-8", run.Output, StringComparison.Ordinal);
+        Assert.Equal("survey: 3 bridges are not rated: bytes, lost, typo.\n", run.Error);
+        Assert.DoesNotContain(Path.GetTempPath(), run.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Survey_OfABridgeWithoutMethodOrDeadLoad_SaysBoth()
+    {
+        using CountyOnDisk county = new CountyOnDisk().Add("bare").Replace("bare", "bridge.toml", "method = \"LRFR\"", "");
+        File.Delete(county.PathOf("bare", "loads.csv"));
+        Run run = county.Survey();
+        Assert.Equal(3, run.Status);
+        Assert.Contains("the rating method is missing", run.Output, StringComparison.Ordinal);
+        Assert.Contains("has no case DC", run.Output, StringComparison.Ordinal);
+        Assert.Contains("No bridge is rated.", run.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Survey_OfABridgeRatedInPart_SaysSoBesideItsFactor()
+    {
+        using CountyOnDisk county = new CountyOnDisk().Add("part", capacity: "400").Replace("part", "members.csv", "L0U1,L0,U1,end post,,400", "L0U1,L0,U1,end post,,");
+        Run run = county.Survey();
+        Assert.Equal(0, run.Status);
+        Assert.Contains("rated in part", run.Output, StringComparison.Ordinal);
+        Assert.Contains("1 part, no floor given, no connection given", run.Output, StringComparison.Ordinal);
+        Assert.Contains("part (Bridge of part): L0U1 in compression: no capacity", run.Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("of what a rating here can hold", run.Output, StringComparison.Ordinal);
+        Assert.Contains("not a posting order", run.Output, StringComparison.Ordinal);
+        Assert.Contains("at most", county.Survey("--matrix").Output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("400", "not known", "no floor given; no connection given")]
+    [InlineData("30", "no", "")]
+    public void Crosses_OfATrussAlone_IsNeverYes(string capacity, string answer, string reason)
+    {
+        using CountyOnDisk county = new CountyOnDisk().Add("one", capacity: capacity);
+        using var json = JsonDocument.Parse(county.Survey("--crosses", "type 3", "--format", "json").Output);
+        JsonElement crossing = Assert.Single(json.RootElement.GetProperty("crossings").EnumerateArray());
+        Assert.Equal(answer == "no" ? "no" : "notKnown", crossing.GetProperty("mayCross").GetString());
+        Assert.Equal(reason, crossing.GetProperty("reason").GetString());
+        Assert.Contains($"{answer} ", county.Survey("--crosses", "Type 3").Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Crosses_AVehicleThatTheBridgeDoesNotAskFor_IsRatedForItBesideItsOwn()
+    {
+        using CountyOnDisk county = new CountyOnDisk().Add("one");
+        using var json = JsonDocument.Parse(county.Survey("--crosses", "EV3", "--format", "json").Output);
+        Assert.Equal(["Type 3", "EV3"], json.RootElement.GetProperty("bridges")[0].GetProperty("vehicles").EnumerateArray().Select(v => v.GetProperty("vehicle").GetString()));
+        Assert.Equal("EV3", json.RootElement.GetProperty("crossings")[0].GetProperty("vehicle").GetString());
+    }
+
+    [Theory]
+    [InlineData("HL-93", "stands for others")]
+    [InlineData("Typ 3", "Did you mean \"Type 3\"?")]
+    public void Crosses_ALoadThatNeverDrivesOrIsNotThere_IsRefused(string name, string said)
+    {
+        using CountyOnDisk county = new CountyOnDisk().Add("one");
+        Run run = county.Survey("--crosses", name);
+        Assert.Equal(1, run.Status);
+        Assert.Contains(said, run.Error, StringComparison.Ordinal);
+        Assert.Equal("", run.Output);
+    }
+
+    [Fact]
+    public void Survey_AskedForVehicles_RatesEveryBridgeForThose()
+    {
+        using CountyOnDisk county = new CountyOnDisk().Add("a").Add("b");
+        Run run = county.Survey("--vehicle", "SU4", "--vehicle", "ev2", "--matrix", "--format", "csv");
+        string header = run.Output.Split('\n').First(l => l.Length > 0 && l[0] != '#');
+        Assert.Equal("bridge,folder,asks for,SU4,EV2", header);
+    }
+
+    [Fact]
+    public void Survey_OfNothing_IsRefused()
+    {
+        using var county = new CountyOnDisk();
+        Run empty = county.Survey(), missing = Run.Of("survey", county.At("nowhere"));
+        Assert.Equal((1, 1), (empty.Status, missing.Status));
+        Assert.Contains("no bridge is in it or below it", empty.Error, StringComparison.Ordinal);
+        Assert.Contains("is not there", missing.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Survey_OfABridgeFolderItself_WithAnotherBelow_FindsBoth()
+    {
+        using CountyOnDisk county = new CountyOnDisk().Add("a").Add("a/variants/b");
+        using var json = JsonDocument.Parse(Run.Of("survey", Path.Combine(county.Folder, "a"), "--format", "json").Output);
+        Assert.Equal([".", "variants/b"], json.RootElement.GetProperty("bridges").EnumerateArray().Select(b => b.GetProperty("folder").GetString()).Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void Survey_WithLinksInACircle_EndsAndTellsThatTheyWereNotFollowed()
+    {
+        using CountyOnDisk county = new CountyOnDisk().Add("a");
+        Directory.CreateSymbolicLink(Path.Combine(county.Folder, "a", "again"), county.Folder);
+        Run run = county.Survey();
+        Assert.Contains("Survey of 1 bridge\n", run.Output, StringComparison.Ordinal);
+        Assert.Contains("- a/again: is a link, and links are not followed", run.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Survey_OfHostileNames_StaysOnePlainPage()
+    {
+        using CountyOnDisk county = new CountyOnDisk().Add("<img src=x onerror=alert(1)>", name: "</title><script>alert('x')</script> & co").Add("bell\u001b[2J\nline", name: "Bell");
+        string file = county.At("county.html");
+        Assert.Equal(0, county.Survey("--out", file).Status);
+        string html = File.ReadAllText(file);
+        Assert.DoesNotContain("<script", html, StringComparison.OrdinalIgnoreCase);
+        Assert.DoesNotContain("<img", html, StringComparison.OrdinalIgnoreCase);
+        Assert.Contains("&lt;script&gt;", html, StringComparison.Ordinal);
+        Assert.Contains("default-src &#x27;none&#x27;", html, StringComparison.Ordinal);
+        Assert.Contains("not a posting order", html, StringComparison.Ordinal);
+        Assert.Contains("prefers-color-scheme: dark", html, StringComparison.Ordinal);
+        Assert.Contains("name=\"viewport\"", html, StringComparison.Ordinal);
+        Reports.ReportHtml.Parsed(html);
+        string text = county.Survey().Output;
+        Assert.DoesNotContain('\u001b', text);
+        Assert.Contains("bell%1B[2J%0Aline", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Survey_ByOneWorkerAndByTwo_GivesTheSameBytes()
+    {
+        using CountyOnDisk county = new CountyOnDisk().Add("a", capacity: "30").Add("b", capacity: "35").Add("c", capacity: "400").Add("d");
+        foreach (string format in (string[])["text", "csv", "json", "markdown", "html"])
+        {
+            Run one = county.Survey("--workers", "1", "--format", format), two = county.Survey("--workers", "2", "--format", format);
+            Assert.Equal(0, one.Status);
+            Assert.Equal(one.Output, two.Output);
+            Assert.DoesNotContain('\r', one.Output);
+        }
+    }
+
+    [Theory]
+    [InlineData("--workers", "0", "write a whole number from 1 to 256")]
+    [InlineData("--workers", "two", "write a whole number from 1 to 256")]
+    [InlineData("--out", "county.pdf", "its ending names no format that is written")]
+    [InlineData("--vehicle", "EV33", "Did you mean \"EV3\"?")]
+    public void Survey_WithAnOptionThatIsWrong_IsRefused(string option, string value, string said)
+    {
+        using CountyOnDisk county = new CountyOnDisk().Add("one");
+        Run run = county.Survey(option, value);
+        Assert.Equal(1, run.Status);
+        Assert.Contains(said, run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Survey_Interrupted_EndsWith130()
+    {
+        using CountyOnDisk county = new CountyOnDisk().Add("one");
+        using var output = new MemoryStream();
+        using var error = new StringWriter();
+        int status = Cli.CommandLineProgram.Run(["survey", county.Folder], new Cli.Surroundings(output, error, null, false) { Stop = new CancellationToken(canceled: true) });
+        Assert.Equal(130, status);
+        Assert.Equal(0, output.Length);
+    }
+
+    [Fact]
+    public void Survey_WithATerminalForMessages_ShowsProgressThereAlone()
+    {
+        using CountyOnDisk county = new CountyOnDisk().Add("a").Add("b");
+        using var output = new MemoryStream();
+        using var error = new StringWriter();
+        Cli.CommandLineProgram.Run(["survey", county.Folder], new Cli.Surroundings(output, error, null, false) { ErrorIsTerminal = true });
+        Assert.Contains("2 of 2", error.ToString(), StringComparison.Ordinal);
+        Assert.DoesNotContain("2 of 2", System.Text.Encoding.UTF8.GetString(output.ToArray()), StringComparison.Ordinal);
+        Assert.Equal("", county.Survey().Error);
+    }
+}
