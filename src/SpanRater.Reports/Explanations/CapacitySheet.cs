@@ -57,12 +57,7 @@ internal static class CapacitySheet
         if (resistance.Factors is { } factors)
         {
             yield return Factors(factors, governing, resistance, sheet);
-            yield return new ResultBlock.Items("From:",
-            [
-                $"φc = {SheetUnits.Plain(factors.Condition.Value)}, condition{(factors.IsConditionAssumed ? " not given, that of a poor one assumed" : "")}: {factors.Condition.Clause.CitationWithMark}",
-                $"φs = {SheetUnits.Plain(factors.System.Value)}, system: {factors.System.Clause.CitationWithMark}",
-                $"their product at least {SheetUnits.Plain(MemberFactors.Least)}: {StrengthClauses.LeastOfBoth.CitationWithMark}",
-            ]);
+            yield return FactorsTelling.Of(factors);
         }
         else
         {

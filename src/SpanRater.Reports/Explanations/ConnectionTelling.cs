@@ -51,6 +51,7 @@ internal static class ConnectionTelling
         if (resistance.Factors is { } reduced)
         {
             yield return SheetUnits.Step($"C = φc·φs·Rr; φc·φs = {SheetUnits.Plain(reduced.Condition.Value)}·{SheetUnits.Plain(reduced.System.Value)}{(reduced.IsHeldAtLeast ? $", held at {SheetUnits.Plain(MemberFactors.Least)}" : "")}; C = {SheetUnits.Plain(reduced.Value)}·{Value(governing, governing.Value, sheet)} = {Value(governing, resistance.Value, sheet)}");
+            yield return FactorsTelling.Of(reduced);
         }
         else
         {

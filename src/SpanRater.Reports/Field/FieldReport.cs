@@ -68,6 +68,7 @@ public sealed record FieldReport(
         ResultPage post = PostingOf(rating, posting, reading, units);
         Drawing elevation = RatingPicture.Elevation(rating, units);
         var opened = new OpenedRatings(rating);
+        var sets = new OrdinateSets(rating, opened.All.SelectMany(o => o.Rows).Concat(LiveEnvelope.Of(rating).SelectMany(e => (RatingRow?[])[e.Tension, e.Compression]).OfType<RatingRow>()), units);
         MemberRow? followed = Followed(rating);
         ReportChapter[] chapters =
         [
@@ -81,9 +82,9 @@ public sealed record FieldReport(
             new("measure", "What to measure next", Body(MeasurePage.Of(MeasureFirst.Of(rating), null, units))),
             new("dead", "Dead load", Body(DeadLoadPage.Of(bridge, units))),
             VehiclesChapter.Of(rating, reading.VehiclesAsked, units),
-            InfluenceChapter.Of(rating, followed?.MemberIndex, units),
+            InfluenceChapter.Of(rating, followed?.MemberIndex, sets, opened, units),
             CapacityChapters.Sheets(rating, opened, [.. Body(CapacityPage.Of(MemberCapacities.Of(bridge, rating.Method), null, units)).Where(b => b is not ResultBlock.Paragraph { Text: Words.TrussOnly or Words.Caution })], units),
-            CapacityChapters.Factors(rating, opened, units),
+            CapacityChapters.Factors(rating, opened, sets, units),
             ChecksChapter.Of(rating, followed, units),
             LearnersChapter.Of(bridge, units),
             new("check", "Input as understood", Body(CheckPage.Of(bridge, reading.Findings, units))),

@@ -23,11 +23,11 @@ internal static class CapacityChapters
         };
 
     /// <summary>Every row of the rating tables, opened.</summary>
-    public static ReportChapter Factors(BridgeRating rating, OpenedRatings opened, DisplayUnits units)
+    public static ReportChapter Factors(BridgeRating rating, OpenedRatings opened, OrdinateSets sets, DisplayUnits units)
     {
         bool IsGoverning(OpenedRating o) => o.Rows.Any(r => ReferenceEquals(r, rating.Governing));
         ReportPart.Fold FoldOf(OpenedRating o) =>
-            new(o.Id, Title(o.Shown, o.Rows.Count > 1), [new ReportPart.Said([.. Told(o.Shown, rating, units)]), .. Made(o.Rows[0], rating)], IsGoverning(o));
+            new(o.Id, Title(o.Shown, o.Rows.Count > 1), [new ReportPart.Said([.. Told(o.Shown, rating, units)]), .. Made(o.Rows[0], rating), .. o.Shown is MemberRow member ? sets.WaysFrom(member) : []], IsGoverning(o));
         return new ReportChapter("factors", "Every factor opened", [.. RatingFormula.Of(RatingFormula.OfAll, opened.All.Select(o => o.Shown)), new ResultBlock.Paragraph("Each row of the rating tables, down to what was given, so that a pocket calculator can follow. The lowest factors stand first.")])
         {
             Parts =
