@@ -31,7 +31,7 @@ public sealed record UnitStretches(Truss Truss, IReadOnlyList<(double Right, dou
         ArgumentNullException.ThrowIfNull(slack);
         ArgumentOutOfRangeException.ThrowIfNegative(joint);
         ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(joint, truss.Joints.Count);
-        Truss acting = slack.Count == 0 ? truss : truss.Without([.. slack]);
+        Truss acting = truss.Without([.. slack]);
         if (!LinearTruss.Of(acting).TryGet(out LinearTruss? system, out Refusal? refusal))
         {
             return refusal;

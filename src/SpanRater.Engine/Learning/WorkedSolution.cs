@@ -122,7 +122,7 @@ public sealed class WorkedSolution
         ArgumentNullException.ThrowIfNull(truss);
         ArgumentNullException.ThrowIfNull(loads);
         ArgumentNullException.ThrowIfNull(slack);
-        return Of(slack.Count == 0 ? truss : truss.Without([.. slack]), loads, [.. slack.Order().Select(m => truss.Members[m].Name)]);
+        return Of(truss.Without([.. slack]), loads, [.. slack.Order().Select(m => truss.Members[m].Name)]);
     }
 
     // Which rods pull is found first; the truss without the others is worked.

@@ -58,29 +58,9 @@ internal sealed class OrdinateSet
     private ReportPart.Fold Solution(Outcome<WorkedSolution> outcome, int panelPoint)
     {
         string title = ReportPart.Brief($"Load of 1 at {truss.Joints[truss.PanelPoints[panelPoint]].Name}");
-        IEnumerable<ResultBlock> told = outcome.Value is { } worked ? [new ResultBlock.Grid(Equations(worked))] : StretchTelling.Of(truss, outcome.Refusal!, panelPoint, Slack, units);
+        IEnumerable<ResultBlock> told = outcome.Value is { } worked ? [new ResultBlock.Grid(ForceTable.Of(worked, Notation, "ordinate"))] : StretchTelling.Of(truss, outcome.Refusal!, panelPoint, Slack, units);
         return new ReportPart.Fold(At(panelPoint), title, [new ReportPart.Said([.. told])]);
     }
 
     private ForceNotation Notation => new(units, isUnitLoad: true, 1);
-
-    private ResultTable Equations(WorkedSolution worked)
-    {
-        ForceNotation notation = Notation;
-        var rows = new List<IReadOnlyList<object?>>();
-        foreach (WorkedStep step in worked.Steps)
-        {
-            foreach (WorkedEquations equations in step.Equations)
-            {
-                for (int e = 0; e < equations.Found.Count; e++)
-                {
-                    int force = equations.Found[e];
-                    var lines = new EquationLines(worked, equations.Balances[e], worked.Forces, notation);
-                    rows.Add([worked.Names[force], WorkedSolutionPage.Place(worked, step), $"{lines.Name}: {lines.WithNumbers(equations.Found).Text}{(equations.Found.Count > 1 ? ", solved together" : "")}", worked.Forces[force]]);
-                }
-            }
-        }
-
-        return new ResultTable([new("force"), new("free body"), new("equation"), new("ordinate", Quantity.Number, 4)], rows);
-    }
 }
