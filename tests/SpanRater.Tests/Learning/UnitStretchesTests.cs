@@ -9,7 +9,7 @@ public sealed class UnitStretchesTests
     private static readonly Truss Pratt = new PrattTruss(6, 5, 6).Build();
 
     // The panel L1L2U2U1 has both diagonals: only its six members are stressed by one another, and need an area.
-    private static readonly string[] Stressed = ["L1L2", "U1U2", "L1U1", "L2U2", "U1L2", "L1U2"];
+    private static readonly string[] Stressed = ["L1L2", "U1U2", "U1L1", "U2L2", "U1L2", "L1U2"];
 
     private static readonly Truss Crossed = Truss.Create(
         Pratt.Joints,

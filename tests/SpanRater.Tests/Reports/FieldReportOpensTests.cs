@@ -34,8 +34,8 @@ public sealed partial class FieldReportOpensTests
                     continue;
                 }
 
-                Assert.Equal(row[p].Value, line[3].Value);
-                (double value, double doubt) = SolvedByHand.Of(line[2].Value, line[0].Value);
+                Assert.Equal(row[p].Value, line[1].Value);
+                (double value, double doubt) = SolvedByHand.Of(line[3].Value, line[0].Value);
                 Assert.Equal(double.Parse(row[p].Value, CultureInfo.InvariantCulture), value, doubt + 1e-4);
                 byHand++;
             }
@@ -104,11 +104,11 @@ public sealed partial class FieldReportOpensTests
         {
             string title = fold.Element("summary")!.Value;
             string member = title.Split(": ")[1].Split(" in ")[0];
-            foreach (Match given in Dead().Matches(fold.Value))
+            foreach (Match given in fold.Descendants("li").Select(l => Dead().Match(l.Value)).Where(m => m.Success))
             {
                 double force = double.Parse(given.Groups["force"].Value, CultureInfo.InvariantCulture);
                 IEnumerable<double> worked = all.Elements("div").Elements("details").Where(d => d.Element("summary")!.Value.StartsWith($"Case {given.Groups["case"].Value}", StringComparison.Ordinal))
-                    .SelectMany(d => ReportHtml.Rows(d.Descendants("table").Single())).Where(r => r[0].Value == member).Select(r => Math.Abs(double.Parse(r[3].Value, CultureInfo.InvariantCulture)));
+                    .SelectMany(d => ReportHtml.Rows(d.Descendants("table").Single())).Where(r => r[0].Value == member).Select(r => Math.Abs(double.Parse(r[1].Value, CultureInfo.InvariantCulture)));
 
                 // A slack rod has no line in the table, and no dead force.
                 Assert.Contains(worked.DefaultIfEmpty(0), w => Math.Abs(w - force) <= 0.00501);
@@ -116,7 +116,7 @@ public sealed partial class FieldReportOpensTests
             }
         }
 
-        Assert.True(checkedForces > 10);
+        Assert.True(checkedForces > 5);
     }
 
     [Fact]
@@ -192,10 +192,10 @@ public sealed partial class FieldReportOpensTests
 
     private static double Number(Match match, string group) => double.Parse(match.Groups[group].Value.Replace('−', '-'), CultureInfo.InvariantCulture);
 
-    [GeneratedRegex(@"LL = (?:[^=]*= )?[−-]?(\d+\.\d+)")]
+    [GeneratedRegex(@"LL = (?:[−\d.]+ · [^=]*= )?−?(\d+\.\d+) k")]
     private static partial Regex Live();
 
-    [GeneratedRegex(@"(?<case>DC|DW) = (?<force>\d+\.\d+) \S+ (?:tension|compression): case")]
+    [GeneratedRegex(@"^(?<case>DC|DW) = (?<force>\d+\.\d+) \S+ (?:tension|compression): case")]
     private static partial Regex Dead();
 
     [GeneratedRegex(@"over the bars \w+ it: dead (?<dead>[−\d.]+) kip·ft, live (?<live>[−\d.]+) kip·ft")]
