@@ -131,7 +131,7 @@ public sealed class SimpleSpan
     }
 
     /// <summary>Moment at a section of a unit load at a place [m]; 0 off the span.</summary>
-    internal double MomentOrdinate(double section, double place) =>
+    public double MomentOrdinate(double section, double place) =>
         Math.Max(0, place <= section ? place * (Length - section) / Length : section * (Length - place) / Length);
 
     private static AxleEffect[] PointOf(double point, double station, double ordinate) =>

@@ -112,6 +112,19 @@ public sealed class WorkedSolution
         return truss.Members.Any(m => m.TensionOnly) ? WithRods(truss, loads) : Of(truss, loads, []);
     }
 
+    /// <summary>Works the truss with a set of rods left out, whatever the load would do with the others, as the lines of that set are.</summary>
+    /// <param name="truss">The truss.</param>
+    /// <param name="loads">The loads; their joints must be joints of the truss.</param>
+    /// <param name="slack">Positions of the members left out; empty for none.</param>
+    /// <exception cref="ArgumentException">A load names a joint that the truss does not have.</exception>
+    public static Outcome<WorkedSolution> OfSet(Truss truss, LoadCase loads, IReadOnlyList<int> slack)
+    {
+        ArgumentNullException.ThrowIfNull(truss);
+        ArgumentNullException.ThrowIfNull(loads);
+        ArgumentNullException.ThrowIfNull(slack);
+        return Of(truss.Without([.. slack]), loads, [.. slack.Order().Select(m => truss.Members[m].Name)]);
+    }
+
     // Which rods pull is found first; the truss without the others is worked.
     private static Outcome<WorkedSolution> WithRods(Truss truss, LoadCase loads)
     {

@@ -18,7 +18,7 @@ public sealed class BridgeRating
         Bridge = bridge;
         Method = method;
         Stamps = stamps;
-        Crossing = crossings[0];
+        Crossings = crossings;
         Residual = crossings.Max(c => c.Residual);
 
         othersRated = rows.Any(r => HasFactor(r) && r.Level.Governance == Governance.Governs);
@@ -52,7 +52,10 @@ public sealed class BridgeRating
     public IReadOnlyList<Stamp> Stamps { get; }
 
     /// <summary>The truss with its dead load on; where the trusses differ, the left one.</summary>
-    public TrussCrossing Crossing { get; }
+    public TrussCrossing Crossing => Crossings[0];
+
+    /// <summary>Every truss with its dead load on: one where they are alike, else the left and the right.</summary>
+    public IReadOnlyList<TrussCrossing> Crossings { get; }
 
     /// <summary>Largest residual of all solutions used, of both trusses [-].</summary>
     public double Residual { get; }

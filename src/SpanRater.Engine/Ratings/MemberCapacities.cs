@@ -15,6 +15,9 @@ public sealed record MemberCapacityRow(
 {
     /// <summary>The capacity that the rating takes [N]; null where there is none.</summary>
     public double? Value => Given ?? AsFound?.Resistance?.Value;
+
+    /// <summary>Whether what was found changes the capacity that follows from section and material, beyond round-off.</summary>
+    public bool IsChanged => Given is null && AsFound?.Resistance is { } found && AsBuilt?.Resistance is { } built && Math.Abs(found.Value - built.Value) > 1e-9 * built.Value;
 }
 
 /// <summary>The capacities of all members by one method, without any load.</summary>

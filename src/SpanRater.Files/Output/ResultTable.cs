@@ -13,8 +13,8 @@ public sealed record ResultColumn(string Heading, Quantity? Quantity = null, int
 /// <param name="Rows">The rows: a text, a value in SI, or null for an empty cell, one a column.</param>
 public sealed record ResultTable(IReadOnlyList<ResultColumn> Columns, IReadOnlyList<IReadOnlyList<object?>> Rows)
 {
-    /// <summary>The rating that each row shows, for a document in which a rating can be opened; null in a table of anything else.</summary>
-    public IReadOnlyList<RatingRow>? Shows { get; init; }
+    /// <summary>The rating that each row shows, for a document in which a rating can be opened, null where a row shows none; null in a table of anything else.</summary>
+    public IReadOnlyList<RatingRow?>? Shows { get; init; }
 
     /// <summary>Headings with their units.</summary>
     /// <param name="units">The units to show.</param>

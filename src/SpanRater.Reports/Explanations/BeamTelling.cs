@@ -33,11 +33,7 @@ internal static class BeamTelling
         {
             string product = $"{SheetUnits.Plain(factors.Condition.Value)}·{SheetUnits.Plain(factors.System.Value)}", held = factors.IsHeldAtLeast ? $", held at {SheetUnits.Plain(MemberFactors.Least)}" : "";
             yield return SheetUnits.Step($"C = φc·φs·{value}; φc·φs = {product} = {SheetUnits.Plain(factors.Condition.Value * factors.System.Value)}{held}; C = {whole}");
-            yield return new ResultBlock.Items("From:",
-            [
-                $"φc = {SheetUnits.Plain(factors.Condition.Value)}, condition{(factors.IsConditionAssumed ? " not given, that of a poor one assumed" : "")}: {factors.Condition.Clause.CitationWithMark}",
-                $"φs = {SheetUnits.Plain(factors.System.Value)}, system: {factors.System.Clause.CitationWithMark}",
-            ]);
+            yield return FactorsTelling.Of(factors);
         }
         else
         {

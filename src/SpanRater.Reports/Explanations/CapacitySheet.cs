@@ -17,6 +17,13 @@ internal static class CapacitySheet
     public static IEnumerable<ResultBlock> Of(MemberCapacityRow row, DisplayUnits units) =>
         row.AsFound?.Resistance is { } resistance ? Sheet(resistance, row.Member.Name, row.Sense, new SheetUnits(units)) : [];
 
+    /// <summary>The sheet of a capacity as built, where what was found changes it; else nothing.</summary>
+    public static IEnumerable<ResultBlock> AsBuilt(MemberCapacityRow row, DisplayUnits units) =>
+        row is { IsChanged: true, AsBuilt.Resistance: { } built } ? Of(built, $"{row.Member.Name} as built", row.Sense, units) : [];
+
+    /// <summary>The sheet of what a member would carry.</summary>
+    public static IEnumerable<ResultBlock> Of(MemberResistance resistance, string name, Sense sense, DisplayUnits units) => Sheet(resistance, name, sense, new SheetUnits(units));
+
     /// <summary>The sheet of bars that hang something.</summary>
     public static IEnumerable<ResultBlock> OfBars(MemberResistance bars, string name, SheetUnits sheet) => Sheet(bars, name, Sense.Tension, sheet);
 
@@ -57,12 +64,7 @@ internal static class CapacitySheet
         if (resistance.Factors is { } factors)
         {
             yield return Factors(factors, governing, resistance, sheet);
-            yield return new ResultBlock.Items("From:",
-            [
-                $"φc = {SheetUnits.Plain(factors.Condition.Value)}, condition{(factors.IsConditionAssumed ? " not given, that of a poor one assumed" : "")}: {factors.Condition.Clause.CitationWithMark}",
-                $"φs = {SheetUnits.Plain(factors.System.Value)}, system: {factors.System.Clause.CitationWithMark}",
-                $"their product at least {SheetUnits.Plain(MemberFactors.Least)}: {StrengthClauses.LeastOfBoth.CitationWithMark}",
-            ]);
+            yield return FactorsTelling.Of(factors);
         }
         else
         {

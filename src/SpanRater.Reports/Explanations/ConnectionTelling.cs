@@ -26,8 +26,7 @@ internal static class ConnectionTelling
 
         if (resistance.Direction is { } direction)
         {
-            yield return new ResultBlock.Paragraph($"Worst {resistance.At}, along {SheetUnits.Plain(direction * 180 / Math.PI)}° from horizontal, counter-clockwise as seen in elevation: the influence line is that of the sum of the bars' forces in that direction{(governing.Mode is ConnectionMode.PinShear ? "" : ", each times its distance along the pin")}.");
-            foreach (ResultBlock block in Pushes(resistance, row))
+            foreach (ResultBlock block in PinTelling.Of(resistance, direction, row, sheet))
             {
                 yield return block;
             }
@@ -51,33 +50,12 @@ internal static class ConnectionTelling
         if (resistance.Factors is { } reduced)
         {
             yield return SheetUnits.Step($"C = φc·φs·Rr; φc·φs = {SheetUnits.Plain(reduced.Condition.Value)}·{SheetUnits.Plain(reduced.System.Value)}{(reduced.IsHeldAtLeast ? $", held at {SheetUnits.Plain(MemberFactors.Least)}" : "")}; C = {SheetUnits.Plain(reduced.Value)}·{Value(governing, governing.Value, sheet)} = {Value(governing, resistance.Value, sheet)}");
+            yield return FactorsTelling.Of(reduced);
         }
         else
         {
             yield return SheetUnits.Step($"C = {Value(governing, resistance.Value, sheet)}");
         }
-    }
-
-    private static IEnumerable<ResultBlock> Pushes(ConnectionResistance resistance, PartRow row)
-    {
-        Peak? peak = row.LiveParts is [PartLive.InTruss { Shared.Part: LivePart.Axles { Peak: var at } }] ? at : null;
-        string live = peak is null ? "" : $"; live is {row.Vehicle.Name} whole on one truss where this is worst";
-        yield return new ResultBlock.Paragraph($"What each bar pushes the pin with, and whereto, in degrees from horizontal, counter-clockwise as seen in elevation: dead is DC and DW together, without load factors{live}:");
-        yield return new ResultBlock.Grid(new ResultTable(
-            [new("bar"), new("on the pin"), new("dead", Quantity.Force), new("whereto [°]"), .. peak is null ? [] : (ResultColumn[])[new("live", Quantity.Force), new("whereto [°]")]],
-            [
-                .. resistance.Pushes.Select((p, i) => (IReadOnlyList<object?>)
-                [
-                    (i + 1).ToString(System.Globalization.CultureInfo.InvariantCulture), ((PinConnection)resistance.Connection).Packing[i].Name,
-                    .. Push((p.Components.Right + p.Wearing.Right, p.Components.Up + p.Wearing.Up)), .. peak is null ? [] : Push(p.Of(peak.Axles)),
-                ]),
-            ]));
-    }
-
-    private static object?[] Push((double Right, double Up) push)
-    {
-        double force = double.Hypot(push.Right, push.Up), angle = Math.Atan2(push.Up, push.Right) * 180 / Math.PI;
-        return [force, force < 1 ? "" : ResultTable.Figure(angle < -0.005 ? angle + 360 : angle, 1)];
     }
 
     private static string Term(ConnectionTerm term, double value, SheetUnits sheet) => term switch

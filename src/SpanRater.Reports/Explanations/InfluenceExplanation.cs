@@ -55,9 +55,7 @@ public static class InfluenceExplanation
         }
 
         blocks.AddRange(narration.IsSlack ? [new ResultBlock.Paragraph($"{name} is slack here: it carries nothing. Its line where it pulls: name the rods that are slack then with --slack.")]
-            : narration.IsJointAlone ? JointTelling.Alone(narration, truss)
-            : narration.Section is { } section ? SectionTelling.Of(narration, section, truss, units)
-            : JointTelling.Otherwise(narration, truss));
+            : Origin(narration, truss, units));
         blocks.AddRange(Bends(narration, truss, units));
         blocks.AddRange(ShapeTelling.Of(narration.Line, name, units));
         return new ResultPage(
@@ -66,6 +64,12 @@ public static class InfluenceExplanation
             [],
             json => ExplanationFacts.Write(json, bridge, narration));
     }
+
+    /// <summary>Where the ordinates of a member that acts come from: one joint, one cut, or neither.</summary>
+    internal static IEnumerable<ResultBlock> Origin(InfluenceNarration narration, Truss truss, DisplayUnits units) =>
+        narration.IsJointAlone ? JointTelling.Alone(narration, truss)
+        : narration.Section is { } section ? SectionTelling.Of(narration, section, truss, units)
+        : JointTelling.Otherwise(narration, truss);
 
     internal static string Point(Truss truss, int panelPoint) => truss.Joints[truss.PanelPoints[panelPoint]].Name;
 

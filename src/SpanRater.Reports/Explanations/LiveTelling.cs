@@ -166,7 +166,8 @@ internal static class LiveTelling
 
     private static string Kerb(double distance, DisplayUnits units) => distance < 0 ? $"{Told.Length(-distance, units)} beyond" : $"{Told.Length(distance, units)} from";
 
-    private static ResultBlock.Grid WheelLines(LateralShare share, double spacing)
+    /// <summary>The wheel lines or lanes of a share, what each brings, and their sum with the presence factor.</summary>
+    public static ResultBlock.Grid WheelLines(LateralShare share, double spacing)
     {
         bool strips = share.Strips.Count > 0;
         (double At, double Brings)[] lines = strips

@@ -20,6 +20,10 @@ internal static class PartLiveTelling
         if (row.Beside is { } beside)
         {
             yield return new ResultBlock.Paragraph(PartTelling.BesideOf(beside, row, units));
+            foreach (ResultBlock block in Reaction(beside.Part.Part, row, units).Concat(Lateral(beside.Part.Lateral, rating)))
+            {
+                yield return block;
+            }
         }
 
         if (row.Live is { } live)
@@ -98,6 +102,10 @@ internal static class PartLiveTelling
 
         string wheels = place.Wheels.Count == 0 ? "Lane loads are spread over 10 ft each" : $"Wheel lines at {string.Join(", ", place.Wheels.Select(w => Told.Length(w, units)))} from one truss, each with half of the reaction of its vehicle";
         yield return new ResultBlock.Paragraph($"{wheels}, {place.Lanes.ToString(CultureInfo.InvariantCulture)} {(place.Lanes == 1 ? "lane" : "lanes")} loaded, presence factor {Number(place.Presence)} in it: the moment of the floorbeam of {Told.Length(rating.Bridge.Deck.TrussSpacing!.Value, units)} is largest at {Told.Length(place.Section, units)}, {Told.Number(units.From(Quantity.Length, place.Moment))} {units.Symbol(Quantity.Length)} times the reaction of one vehicle.");
+        foreach (ResultBlock block in AcrossTelling.Of(place, row, rating.Bridge.Deck.TrussSpacing!.Value, units))
+        {
+            yield return block;
+        }
     }
 
     private static IEnumerable<ResultBlock> AtEnd(PartLive.AtEnd part, PartRow row, BridgeRating rating, DisplayUnits units)
@@ -111,12 +119,22 @@ internal static class PartLiveTelling
         {
             string wheels = lateral.Wheels.Count == 0 ? "" : $", wheel lines at {string.Join(", ", lateral.Wheels.Select(w => Told.Length(w, units)))} from that truss";
             yield return new ResultBlock.Paragraph($"The end that takes most carries {Told.Number(lateral.Value)} of one vehicle's reaction, presence factor {Number(lateral.Presence)} in it{wheels}{(part.Ends > 1 ? string.Create(CultureInfo.InvariantCulture, $", shared by {part.Ends} hangers") : "")}.");
+            foreach (ResultBlock block in Lateral(lateral, rating))
+            {
+                yield return block;
+            }
         }
         else if (part.Shared.Crowd is { } crowd)
         {
             yield return new ResultBlock.Paragraph($"The end that takes most carries {Told.Length(crowd.Width, units)} of its width.");
         }
     }
+
+    // A wheel line, half of a vehicle, by the lever rule; nothing where the share is given or no wheels are told.
+    private static IEnumerable<ResultBlock> Lateral(LateralShare? lateral, BridgeRating rating) =>
+        lateral is { Wheels.Count: > 0 } && rating.Bridge.Deck.TrussSpacing is { } spacing
+            ? [new ResultBlock.Paragraph("A wheel line at a from that truss brings (spacing − a) / (2 · spacing) of its vehicle to it:"), LiveTelling.WheelLines(lateral, spacing)]
+            : [];
 
     private static IEnumerable<ResultBlock> Reaction(LivePart part, PartRow row, DisplayUnits units)
     {

@@ -69,7 +69,8 @@ internal static class RatingTelling
         }
     }
 
-    private static IEnumerable<ResultBlock> Sum(MemberRow row, BridgeRating rating, DisplayUnits units)
+    /// <summary>The rating equation of a row with its numbers, or why there is none.</summary>
+    internal static IEnumerable<ResultBlock> Sum(MemberRow row, BridgeRating rating, DisplayUnits units)
     {
         if (row.Status == RatingStatus.DeadExceeds)
         {

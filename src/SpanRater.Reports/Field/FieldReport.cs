@@ -65,9 +65,12 @@ public sealed record FieldReport(
         Bridge bridge = rating.Bridge;
         ResultPage rate = RatingPage.Of(rating, reading.OwnVehiclesNotAsked, units, everyRow: false);
         Posting? posting = rating.Method.HasPosting ? Posting.Of(rating) : null;
-        ResultPage post = PostingOf(rating, posting, reading, units);
+        Alternatives? alternatives = posting is null ? null : Alternatives.Of(posting, reading.VehiclesAsked);
+        ResultPage post = PostingOf(rating, posting, reading, alternatives, units);
+        var measure = MeasureFirst.Of(rating);
         Drawing elevation = RatingPicture.Elevation(rating, units);
-        var opened = new OpenedRatings(rating);
+        var opened = new OpenedRatings(rating, Named(posting, measure));
+        var sets = new OrdinateSets(rating, opened.All.SelectMany(o => o.Rows).Concat(LiveEnvelope.Of(rating).SelectMany(e => (RatingRow?[])[e.Tension, e.Compression]).OfType<RatingRow>()), units);
         MemberRow? followed = Followed(rating);
         ReportChapter[] chapters =
         [
@@ -75,15 +78,15 @@ public sealed record FieldReport(
             NearTheTop.NotRated(rating, reading.OwnVehiclesNotAsked, units),
             new("elevation", "Elevation with the lowest factors", [], elevation, InWords(rating)),
             new("rating", "Rating", [.. RatingPage.Tables(rating, units, everyRow: false), .. RatingPage.CapsAndDeadLoad(rating, units, everyRow: false), .. RatingPage.Factors(rating)]),
-            new("posting", "Posting review", Body(post)),
+            new("posting", "Posting review", Body(post)) { Parts = [.. WhatIfParts.Changes(alternatives, units)] },
             NearTheTop.Assumptions(rating, units),
             NearTheTop.Findings(reading),
-            new("measure", "What to measure next", Body(MeasurePage.Of(MeasureFirst.Of(rating), null, units))),
-            new("dead", "Dead load", Body(DeadLoadPage.Of(bridge, units))),
+            new("measure", "What to measure next", Body(MeasurePage.Of(measure, null, units))) { Parts = [.. WhatIfParts.Readings(measure, units)] },
+            new("dead", "Dead load", Body(DeadLoadPage.Of(bridge, units))) { Parts = [DeadForces.Of(rating, sets.All[0].Id, units)] },
             VehiclesChapter.Of(rating, reading.VehiclesAsked, units),
-            InfluenceChapter.Of(rating, followed?.MemberIndex, units),
+            InfluenceChapter.Of(rating, followed?.MemberIndex, sets, opened, units),
             CapacityChapters.Sheets(rating, opened, [.. Body(CapacityPage.Of(MemberCapacities.Of(bridge, rating.Method), null, units)).Where(b => b is not ResultBlock.Paragraph { Text: Words.TrussOnly or Words.Caution })], units),
-            CapacityChapters.Factors(rating, opened, units),
+            CapacityChapters.Factors(rating, opened, sets, units),
             ChecksChapter.Of(rating, followed, units),
             LearnersChapter.Of(bridge, units),
             new("check", "Input as understood", Body(CheckPage.Of(bridge, reading.Findings, units))),
@@ -92,7 +95,7 @@ public sealed record FieldReport(
         {
             IsAnswer = rate.IsAnswer,
             UndercutsLimit = post.UndercutsLimit,
-            Opens = opened.Anchors,
+            Opens = opened.Anchors.Select(a => (Row: a.Key, Id: a.Value)).Concat(WhatIfParts.Anchors(alternatives)).ToDictionary(a => a.Row, a => a.Id, (IEqualityComparer<RatingRow>)ReferenceEqualityComparer.Instance),
             Living = LivingElevation.Of(rating),
         };
     }
@@ -108,10 +111,18 @@ public sealed record FieldReport(
     /// <param name="rating">The rating.</param>
     /// <param name="posting">The posting; null where no posting rule belongs to the method.</param>
     /// <param name="reading">What the folder gave.</param>
+    /// <param name="alternatives">What would help; null where nothing is offered.</param>
     /// <param name="units">Units to show.</param>
-    internal static ResultPage PostingOf(BridgeRating rating, Posting? posting, BridgeReading reading, DisplayUnits units) => posting is null
+    internal static ResultPage PostingOf(BridgeRating rating, Posting? posting, BridgeReading reading, Alternatives? alternatives, DisplayUnits units) => posting is null
         ? PostingPage.WithoutRule(rating.Bridge, rating.Method)
-        : PostingPage.Of(posting, reading.PostedKindsNotAsked, units, Alternatives.Of(posting, reading.VehiclesAsked));
+        : PostingPage.Of(posting, reading.PostedKindsNotAsked, units, alternatives);
+
+    // The rows that posting and measuring rest on: their tables lead to them.
+    private static IEnumerable<RatingRow> Named(Posting? posting, MeasureFirst measure) =>
+    [
+        .. posting is null ? [] : posting.Legal.Concat(posting.Emergency).Select(r => r.Lowest).Concat(posting.Others.Select(o => o.Deciding)).OfType<RatingRow>().Where(r => r.Factor is not null),
+        .. measure.Readings.Take(MeasurePage.MostReadings).Select(r => r.Row),
+    ];
 
     /// <summary>What <c>explain</c> says of a row's member or part under its vehicle.</summary>
     /// <param name="rating">The rating.</param>

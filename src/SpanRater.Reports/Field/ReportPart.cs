@@ -36,6 +36,12 @@ public abstract record ReportPart
     /// <param name="Id">The anchor of the fold it leads into.</param>
     public sealed record Way(string Text, string Id) : ReportPart;
 
+    /// <summary>A table whose headings, rows or cells lead to where they come from.</summary>
+    /// <param name="Table">The table.</param>
+    /// <param name="Headings">Anchor of the fold that a heading leads into, a column each, null for none; null where no heading leads anywhere.</param>
+    /// <param name="Cells">Anchors of folds by row and column; a cell that is not there leads nowhere.</param>
+    public sealed record Opening(ResultTable Table, IReadOnlyList<string?>? Headings, IReadOnlyDictionary<(int Row, int Column), string> Cells) : ReportPart;
+
     /// <summary>Steps of a solution, whose values a reader may hide and ask for step by step.</summary>
     /// <param name="Folds">The steps.</param>
     public sealed record Steps(IReadOnlyList<Fold> Folds) : ReportPart;

@@ -107,15 +107,7 @@ public static class WorkedSolutionPage
 
         yield return new ResultBlock.Heading("Signs and directions");
         yield return new ResultBlock.Paragraph("Every member is taken to pull at its joints, so a positive force is tension and a negative one compression. ΣX counts to the right, ΣY upward, moments anticlockwise. A force already found is put in with its sign: minus a compression becomes plus. Numbers are shown rounded and carried unrounded: by hand the last digit may differ by a few.");
-        yield return new ResultBlock.Grid(new ResultTable(
-            [new("member"), new("from"), new("to"), new("right", Quantity.Length, 4), new("up", Quantity.Length, 4), new("length", Quantity.Length, 4), new("right/length", Quantity.Number, 5), new("up/length", Quantity.Number, 5)],
-            [
-                .. truss.Members.Select((m, i) =>
-                {
-                    (double run, double rise, double length) = worked.Names.DirectionAt(i, truss.FromJoint(i));
-                    return (IReadOnlyList<object?>)[m.Name, m.From, m.To, run, rise, length, run / length, rise / length];
-                }),
-            ]));
+        yield return Directions(worked);
         yield return new ResultBlock.Paragraph("Directions are seen from the first joint; from the second both signs turn.");
         string lead = "Zero at a glance under this load:";
         if (worked.ZeroMembers.Count > 0)
@@ -124,6 +116,17 @@ public static class WorkedSolutionPage
             yield return new ResultBlock.Paragraph("A member without force may still brace others against buckling.");
         }
     }
+
+    /// <summary>The direction of every member, as the difference of its joints over its length.</summary>
+    internal static ResultBlock.Grid Directions(WorkedSolution worked) => new(new ResultTable(
+        [new("member"), new("from"), new("to"), new("right", Quantity.Length, 4), new("up", Quantity.Length, 4), new("length", Quantity.Length, 4), new("right/length", Quantity.Number, 5), new("up/length", Quantity.Number, 5)],
+        [
+            .. worked.Truss.Members.Select((m, i) =>
+            {
+                (double run, double rise, double length) = worked.Names.DirectionAt(i, worked.Truss.FromJoint(i));
+                return (IReadOnlyList<object?>)[m.Name, m.From, m.To, run, rise, length, run / length, rise / length];
+            }),
+        ]));
 
     /// <summary>Which rods are left out; null where none is.</summary>
     internal static ResultBlock.Paragraph? Slack(WorkedSolution worked) => worked.Slack.Count == 0 ? null : new ResultBlock.Paragraph(

@@ -32,7 +32,7 @@ public sealed record CalculationPack(string Bridge, IReadOnlyList<string> Decisi
         ArgumentNullException.ThrowIfNull(reviewed);
         (BridgeRating rating, Posting? posting, _, BridgeReading reading, _, DisplayUnits units, _, _) = reviewed;
         ResultPage rate = RatingPage.Of(rating, reading.OwnVehiclesNotAsked, units, everyRow: true);
-        ResultPage post = FieldReport.PostingOf(rating, posting, reading, units);
+        ResultPage post = FieldReport.PostingOf(rating, posting, reading, posting is null ? null : Alternatives.Of(posting, reading.VehiclesAsked), units);
         ReportChapter scope = new("scope", "What is rated and what is not", [.. Scope(reviewed)]), basis = new("basis", "Basis", [.. BasisChapter.Of(reviewed)]);
         var saidBefore = new SaidBefore([new ResultBlock.Paragraph(Words.Caution, Strong: true), new ResultBlock.Paragraph(ScopeWording.Of(rating.Bridge), Strong: true), .. scope.Blocks, .. basis.Blocks]);
         ReportChapter Chapter(string id, string title, IEnumerable<ResultBlock> blocks) => new(id, title, saidBefore.Without(blocks));

@@ -82,6 +82,8 @@ internal sealed class PinRater(PinForces forces, ConnectionRule rule, MemberFact
             Factors = factors,
             At = effect == PartEffect.Shear ? $"between {forces.Pin.Packing[bar].Name} and {forces.Pin.Packing[bar + 1].Name}" : $"at {forces.Pin.Packing[bar % Bars].Name}, bar {(bar % Bars) + 1}{(bar >= Bars ? ", counted from the last bar" : "")}",
             Direction = angle,
+            Bar = bar % Bars,
+            IsFromLast = bar >= Bars,
             Pushes = pushes,
         });
         static double Of(PartRow row) => row.Factor ?? double.PositiveInfinity;

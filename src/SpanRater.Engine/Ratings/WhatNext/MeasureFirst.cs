@@ -4,7 +4,8 @@ namespace SpanRater;
 /// <param name="Row">The lowest row of its member.</param>
 /// <param name="Reading">The reading.</param>
 /// <param name="AtWorst">The factor with this reading off by its doubt to the bad side [-].</param>
-public sealed record DoubtfulReading(MemberRow Row, Reading Reading, double AtWorst)
+/// <param name="ResistanceAtWorst">What the member carries then; null where nothing is left or no rule holds any more.</param>
+public sealed record DoubtfulReading(MemberRow Row, Reading Reading, double AtWorst, MemberResistance? ResistanceAtWorst)
 {
     /// <summary>What the factor loses with the doubt, not negative [-].</summary>
     public double Loss => Math.Max(0, Row.Factor!.Value - AtWorst);
@@ -31,7 +32,7 @@ public sealed class MeasureFirst
         IReadOnlyList<RowCase> cases = RowCase.Lowest(rating);
         Readings =
         [
-            .. cases.SelectMany(c => Reading.Of(c.Make.Section).Where(r => r.Doubt > 0).Select(r => new DoubtfulReading(c.Row, r, c.FactorWith([(r, r.AtWorst)]))))
+            .. cases.SelectMany(c => Reading.Of(c.Make.Section).Where(r => r.Doubt > 0).Select(r => new DoubtfulReading(c.Row, r, c.FactorWith([(r, r.AtWorst)]), c.With([(r, r.AtWorst)]) is { } worst ? c.ResistanceOf(worst) : null)))
                 .OrderByDescending(r => Math.Round(r.Urgency, 9)),
         ];
         Factors = [.. cases.Select(DoubtfulFactor.Of).OfType<DoubtfulFactor>()];

@@ -32,7 +32,10 @@ internal sealed class RowCase
     }
 
     /// <summary>Capacity with another make [N]; 0 where nothing is left or no rule holds any more.</summary>
-    public double CapacityOf(MemberMake make) => MemberCapacity.Of(make, Row.Sense, rules, condition).Resistance?.Value ?? 0;
+    public double CapacityOf(MemberMake make) => ResistanceOf(make)?.Value ?? 0;
+
+    /// <summary>What leads to that capacity; null where nothing is left or no rule holds any more.</summary>
+    public MemberResistance? ResistanceOf(MemberMake make) => MemberCapacity.Of(make, Row.Sense, rules, condition).Resistance;
 
     /// <summary>The factor with another make [-].</summary>
     public double FactorOf(MemberMake make) => Row.FactorWith(CapacityOf(make)) ?? double.PositiveInfinity;

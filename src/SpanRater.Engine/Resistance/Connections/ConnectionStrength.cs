@@ -117,6 +117,12 @@ public sealed record ConnectionResistance : PartResistance
     /// <summary>Direction of the pin's moment or shear that governs, from horizontal to the right, counter-clockwise as seen in elevation [rad]; null of anything else.</summary>
     public double? Direction { get; init; }
 
+    /// <summary>Position of the bar of a pin at whose middle the moment acts, or after which the shear; null of anything else.</summary>
+    public int? Bar { get; init; }
+
+    /// <summary>Whether the moment at that bar is counted from the last bar of the packing, not from the first.</summary>
+    public bool IsFromLast { get; init; }
+
     /// <summary>What each bar of a pin pushes with, in the order of its packing; empty of anything else.</summary>
     public IReadOnlyList<BarPush> Pushes { get; init; } = [];
 

@@ -28,11 +28,15 @@ public enum SystemKind
 /// <summary>Condition and system factor on a resistance by LRFR. Source: AASHTO MBE, 3rd ed. (2018), 6A.4.2.1, 6A.4.2.3 and 6A.4.2.4, from memory.</summary>
 /// <param name="Condition">Factor by condition.</param>
 /// <param name="System">Factor by what the member is.</param>
-/// <param name="IsConditionAssumed">Whether the condition is not given, so that the factor of a poor one is assumed.</param>
-public sealed record MemberFactors(StrengthFactor Condition, StrengthFactor System, bool IsConditionAssumed)
+/// <param name="Given">The condition that was given; null where none was, so that the factor of a poor one is assumed.</param>
+/// <param name="Kind">What the member is.</param>
+public sealed record MemberFactors(StrengthFactor Condition, StrengthFactor System, Condition? Given, SystemKind Kind)
 {
     /// <summary>Least product of both [-].</summary>
     public const double Least = 0.85;
+
+    /// <summary>Whether the condition is not given, so that the factor of a poor one is assumed.</summary>
+    public bool IsConditionAssumed => Given is null;
 
     /// <summary>The factor on the resistance: the product of both, at least 0.85 [-].</summary>
     public double Value => Math.Max(Least, Condition.Value * System.Value);
@@ -46,7 +50,8 @@ public sealed record MemberFactors(StrengthFactor Condition, StrengthFactor Syst
     public static MemberFactors Of(Condition? condition, SystemKind kind) => new(
         new StrengthFactor("φc", ByCondition(condition), condition is null ? StrengthClauses.UnknownCondition : StrengthClauses.ConditionFactor),
         new StrengthFactor("φs", BySystem(kind), kind == SystemKind.OtherTrussMember ? StrengthClauses.OtherTrussMember : StrengthClauses.SystemFactor),
-        condition is null);
+        condition,
+        kind);
 
     private static double ByCondition(Condition? condition) => condition switch
     {

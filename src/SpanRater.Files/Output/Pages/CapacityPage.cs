@@ -65,7 +65,7 @@ public static class CapacityPage
     private static ResultTable Table(IReadOnlyList<MemberCapacityRow> rows)
     {
         MemberCapacityRow[] shown = [.. rows.Where(r => r.Value is not null)];
-        bool apart = shown.Any(r => r.Truss is not null), levels = shown.Any(r => r.Level is not null), found = shown.Any(r => Changed(r));
+        bool apart = shown.Any(r => r.Truss is not null), levels = shown.Any(r => r.Level is not null), found = shown.Any(r => r.IsChanged);
         return new ResultTable(
             [
                 .. apart ? [new ResultColumn("truss")] : Array.Empty<ResultColumn>(),
@@ -82,16 +82,13 @@ public static class CapacityPage
                     .. levels ? [r.Level] : Array.Empty<object?>(),
                     r.AsFound?.Resistance?.Make.Section.AsBuilt.Name ?? "given",
                     r.Given ?? r.AsBuilt?.Resistance?.Value,
-                    .. found ? [Changed(r) ? r.Value : "the same"] : Array.Empty<object?>(),
+                    .. found ? [r.IsChanged ? r.Value : "the same"] : Array.Empty<object?>(),
                     r.Given is null ? Slenderness(r) : null,
                     r.Given is null ? Governs(r) : "",
                     r.Member.Role,
                 ]),
             ]);
     }
-
-    private static bool Changed(MemberCapacityRow row) =>
-        row.Given is null && row.AsFound?.Resistance is { } found && row.AsBuilt?.Resistance is { } built && Math.Abs(found.Value - built.Value) > 1e-9 * built.Value;
 
     private static double? Slenderness(MemberCapacityRow row) =>
         row.AsFound?.Resistance?.Governing.Axes is { } axes ? Math.Max(axes.InPlane.Slenderness, axes.OutOfPlane.Slenderness) : null;

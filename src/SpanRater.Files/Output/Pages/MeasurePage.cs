@@ -6,7 +6,10 @@ namespace SpanRater.Files;
 /// <summary>What <c>measure</c> says: which reading to take again first, what doubts leave of the factors, and what must remain.</summary>
 public static class MeasurePage
 {
-    private const int MostReadings = 12, MostNeeded = 20;
+    /// <summary>Most readings that the page shows.</summary>
+    public const int MostReadings = 12;
+
+    private const int MostNeeded = 20;
 
     private static readonly ResultColumn[] Columns =
     [
@@ -126,7 +129,7 @@ public static class MeasurePage
                     Where(r), $"{Length(r.Reading.Value, units)} ± {Length(r.Reading.Doubt, units)}", Words.Factor(r.Row.Factor), Words.Factor(r.AtWorst),
                     double.IsFinite(r.Urgency) ? r.Urgency : "most", Words.Of(r.Row.Sense), RatingWording.Under(r.Row), r.Reading.Seen.Origin.Photo,
                 ]),
-            ]);
+            ]) { Shows = shown.Select(r => r.Row).ToArray() };
     }
 
     private static ResultTable FactorTable(IEnumerable<DoubtfulFactor> factors) => new(
@@ -164,7 +167,9 @@ public static class MeasurePage
         _ => "enough",
     };
 
-    private static string Where(DoubtfulReading reading)
+    /// <summary>The member, the dimension that was read, and where.</summary>
+    /// <param name="reading">The reading.</param>
+    public static string Where(DoubtfulReading reading)
     {
         Observation seen = reading.Reading.Seen;
         string what = seen switch

@@ -94,7 +94,7 @@ public static class RatingPage
     public static IReadOnlyList<RatingRow> RowsShown(BridgeRating rating)
     {
         var seen = new HashSet<RatingRow>(ReferenceEqualityComparer.Instance);
-        return [.. LowestShown(rating).Concat(RatingTables.ByVehicle(rating).Shows!).Where(seen.Add)];
+        return [.. LowestShown(rating).Concat(RatingTables.ByVehicle(rating).Shows!.OfType<RatingRow>()).Where(seen.Add)];
     }
 
     /// <summary>What holds factors down beside capacity, and where the dead load is from.</summary>

@@ -8,10 +8,11 @@ internal static class CapacityChapters
 {
     /// <summary>The table of capacities, and what each member and part is made of.</summary>
     public static ReportChapter Sheets(BridgeRating rating, OpenedRatings opened, IReadOnlyList<ResultBlock> table, DisplayUnits units) =>
-        new("capacity", "Capacity sheets", table)
+        new("capacity", "Capacity sheets", [])
         {
             Parts =
             [
+                .. table.Select(b => b is ResultBlock.Grid { Content: var grid } ? TableOf(grid, rating) : (ReportPart)new ReportPart.Said([b])),
                 new ReportPart.Said([new ResultBlock.Heading("Each part opened"), new ResultBlock.Paragraph("What each part is made of, as built and as found, and the way to its capacities and factors.")]),
                 .. Group("made-members", "Truss members", [.. OfMembers(rating, opened, units)]),
                 .. Group("made-floor", "Parts of the floor",
@@ -23,11 +24,11 @@ internal static class CapacityChapters
         };
 
     /// <summary>Every row of the rating tables, opened.</summary>
-    public static ReportChapter Factors(BridgeRating rating, OpenedRatings opened, DisplayUnits units)
+    public static ReportChapter Factors(BridgeRating rating, OpenedRatings opened, OrdinateSets sets, DisplayUnits units)
     {
         bool IsGoverning(OpenedRating o) => o.Rows.Any(r => ReferenceEquals(r, rating.Governing));
         ReportPart.Fold FoldOf(OpenedRating o) =>
-            new(o.Id, Title(o.Shown, o.Rows.Count > 1), [new ReportPart.Said([.. Told(o.Shown, rating, units)]), .. Made(o.Rows[0], rating)], IsGoverning(o));
+            new(o.Id, Title(o.Shown, o.Rows.Count > 1), [new ReportPart.Said([.. Told(o.Shown, rating, units)]), .. Made(o.Rows[0], rating), .. o.Shown is MemberRow member ? [.. sets.WaysFrom(member), new ReportPart.Way(ReportPart.Brief($"Dead forces of {member.Name}"), DeadForces.Id)] : (ReportPart[])[]], IsGoverning(o));
         return new ReportChapter("factors", "Every factor opened", [.. RatingFormula.Of(RatingFormula.OfAll, opened.All.Select(o => o.Shown)), new ResultBlock.Paragraph("Each row of the rating tables, down to what was given, so that a pocket calculator can follow. The lowest factors stand first.")])
         {
             Parts =
@@ -37,6 +38,19 @@ internal static class CapacityChapters
             ],
         };
     }
+
+    // A capacity leads to what the member is made of, and from there to its sheet.
+    private static ReportPart.Opening TableOf(ResultTable table, BridgeRating rating)
+    {
+        MemberCapacityRow[] rows = [.. MemberCapacities.Of(rating.Bridge, rating.Method).Rows.Where(r => r.Value is not null)];
+        int[] columns = [.. Enumerable.Range(0, table.Columns.Count).Where(c => table.Columns[c].Heading is "as built" or "as found" or "KL/r")];
+        return new ReportPart.Opening(
+            table,
+            null,
+            rows.SelectMany((row, r) => columns.Where(c => row.Given is null && table.Rows[r][c] is double).Select(c => (At: (r, c), Id: MadeOf(rating, row.MemberIndex, row.Truss)))).Where(l => l.Id is not null).ToDictionary(l => l.At, l => l.Id!));
+    }
+
+    private static string? MadeOf(BridgeRating rating, int member, string? truss) => OpenedRatings.MakesOf(rating.Bridge, member).FirstOrDefault(m => m.Truss is null || m.Truss == truss).Id;
 
     // Many things that open, behind one that opens.
     private static IEnumerable<ReportPart> Group(string id, string title, IReadOnlyList<ReportPart> folds) =>
@@ -48,11 +62,13 @@ internal static class CapacityChapters
         return $"{char.ToUpperInvariant(name[0])}{name[1..]}{(kind == PartKind.Deck || name.EndsWith('s') ? "" : "s")}";
     }
 
-    private static string Title(RatingRow row, bool isOfBoth) => ReportPart.Brief($"{Lead(row)}: {RatingWording.NameAt(row)} in {RatingWording.ActsIn(row)} under {RatingWording.Under(row)} at {row.Level.Name} level{(isOfBoth ? " (both trusses)" : row.Truss is null ? "" : $" ({row.Truss} truss)")}");
+    /// <summary>A row in a line, its factor first.</summary>
+    internal static string Title(RatingRow row, bool isOfBoth) => ReportPart.Brief($"{Lead(row)}: {RatingWording.NameAt(row)} in {RatingWording.ActsIn(row)} under {RatingWording.Under(row)} at {row.Level.Name} level{(isOfBoth ? " (both trusses)" : row.Truss is null ? "" : $" ({row.Truss} truss)")}");
 
     private static string Lead(RatingRow row) => row.Factor is null ? Words.InTable(row.Status) : Words.Factor(row.Factor);
 
-    private static IEnumerable<ResultBlock> Told(RatingRow row, BridgeRating rating, DisplayUnits units) => row switch
+    /// <summary>A row opened down to what was given.</summary>
+    internal static IEnumerable<ResultBlock> Told(RatingRow row, BridgeRating rating, DisplayUnits units) => row switch
     {
         MemberRow member => SlackTelling.Of([member], rating, units).Concat(RatingTelling.Of(member, rating, units)),
         PartRow part => PartTelling.Of(part, rating, units),
@@ -64,7 +80,7 @@ internal static class CapacityChapters
     {
         string? id = row switch
         {
-            MemberRow member => OpenedRatings.MakesOf(rating.Bridge, member.MemberIndex).FirstOrDefault(m => m.Truss is null || m.Truss == row.Truss).Id,
+            MemberRow member => MadeOf(rating, member.MemberIndex, row.Truss),
             _ => rating.Bridge.Floor?.Parts.ToList().FindIndex(p => p.Name == row.Name) is { } i and >= 0 && SectionSheet.Of(rating.Bridge.Floor.Parts[i], DisplayUnits.Si).Any() ? $"made-part-{i + 1}" : null,
         };
         return id is null ? [] : [new ReportPart.Way(ReportPart.Brief($"Section and material of {row.Name}"), id)];
@@ -80,12 +96,13 @@ internal static class CapacityChapters
             foreach ((string? truss, MemberMake make, string id) in OpenedRatings.MakesOf(rating.Bridge, m))
             {
                 // What no vehicle loads has no row in the rating tables, and its sheet stands here.
-                MemberCapacityRow[] untold = [.. capacities[m].Where(c => (truss is null || c.Truss is null || c.Truss == truss) && !opened.All.SelectMany(o => o.Rows).OfType<MemberRow>().Any(r => r.MemberIndex == member && r.Sense == c.Sense)).DistinctBy(c => (c.Sense, c.Level))];
+                MemberCapacityRow[] of = [.. capacities[m].Where(c => truss is null || c.Truss is null || c.Truss == truss)];
+                MemberCapacityRow[] untold = [.. of.Where(c => !opened.All.SelectMany(o => o.Rows).OfType<MemberRow>().Any(r => r.MemberIndex == member && r.Sense == c.Sense)).DistinctBy(c => (c.Sense, c.Level))];
                 yield return new ReportPart.Fold(
                     id,
                     ReportPart.Brief($"{name}{(truss is null ? "" : $", {truss} truss")}: {make.Section.AsBuilt.Name}"),
                     [
-                        new ReportPart.Said([.. SectionSheet.Of(make, name, truss, units), .. untold.SelectMany(c => CapacitySheet.Of(c, units))]),
+                        new ReportPart.Said([.. SectionSheet.Of(make, name, truss, units), .. untold.SelectMany(c => CapacitySheet.Of(c, units)), .. of.DistinctBy(c => (c.Sense, c.Level)).SelectMany(c => CapacitySheet.AsBuilt(c, units))]),
                         .. Ways(opened, r => r is MemberRow row && row.MemberIndex == member && (truss is null || row.Truss is null || row.Truss == truss)),
                     ]);
             }

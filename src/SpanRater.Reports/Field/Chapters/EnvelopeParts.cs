@@ -1,3 +1,4 @@
+using System.Globalization;
 using SpanRater.Files;
 using SpanRater.Pictures;
 
@@ -6,8 +7,10 @@ namespace SpanRater.Reports;
 /// <summary>The largest live tension and compression of each member over all vehicles rated, with the vehicle and where it stood.</summary>
 internal static class EnvelopeParts
 {
+    private static readonly Sense[] Senses = [Sense.Tension, Sense.Compression];
+
     /// <summary>The heading, the drawing and the table.</summary>
-    public static IEnumerable<ReportPart> Of(BridgeRating rating, int? pointedOut, DisplayUnits units)
+    public static IEnumerable<ReportPart> Of(BridgeRating rating, int? pointedOut, OrdinateSets sets, OpenedRatings opened, DisplayUnits units)
     {
         IReadOnlyList<EnvelopeRow> rows = LiveEnvelope.Of(rating);
         yield return new ReportPart.Said([new ResultBlock.Heading("Envelope of the live forces")]);
@@ -35,11 +38,29 @@ internal static class EnvelopeParts
                 [new ReportPart.Sketch(bars, $"Largest live force of each member [{units.Symbol(Quantity.Force)}]{which}. Tension: plain bars to the right; compression: hatched bars to the left{(pointedOut is null ? "" : "; framed: the member shown above")}.", $"Bars of the largest live tension and compression of each of {truss.Count()} members{which}; the table below holds the same numbers.")]);
         }
 
-        yield return new ReportPart.Said([new ResultBlock.Grid(Table([.. shown.SelectMany(t => t)], shown.Length > 1, rating.Bridge.Truss, units))]);
+        EnvelopeRow[] all = [.. shown.SelectMany(t => t)];
+        (int Row, Sense Sense, MemberRow Of)[] cells = [.. all.SelectMany((r, i) => Senses.Select(s => (i, s, r.Of(s))).Where(c => c.Item3 is not null).Select(c => (c.i, c.s, c.Item3!)))];
+
+        // What the rating tables do not show has no factor opened, and that a rod goes slack is told without its live force: it is opened here.
+        bool IsOpened(MemberRow row) => row.Status != RatingStatus.Slack && opened.Anchors.ContainsKey(row);
+        (int Row, Sense Sense, MemberRow Of)[] own = [.. cells.Where(c => !IsOpened(c.Of))];
+        string IdOf(MemberRow row) => IsOpened(row) ? opened.Anchors[row] : $"live-{(Array.FindIndex(own, c => ReferenceEquals(c.Of, row)) + 1).ToString(CultureInfo.InvariantCulture)}";
+        bool apart = shown.Length > 1;
+        yield return new ReportPart.Opening(
+            Table(all, apart, rating.Bridge.Truss, units),
+            null,
+            cells.ToDictionary(c => (c.Row, (apart ? 2 : 1) + (c.Sense == Sense.Tension ? 0 : 3)), c => IdOf(c.Of)));
+        if (own.Length > 0)
+        {
+            yield return new ReportPart.Fold("live", "Live forces of the envelope opened, of what the rating tables do not open", [.. own.Select(c => new ReportPart.Fold(IdOf(c.Of), Title(c.Of, apart, units), [new ReportPart.Said([.. LiveTelling.Of(c.Of, rating, units)]), .. sets.WaysFrom(c.Of)]))]);
+        }
     }
 
+    private static string Title(MemberRow row, bool apart, DisplayUnits units) =>
+        ReportPart.Brief($"{row.Name}{(apart ? $", {row.Truss} truss" : "")}: {Words.ForceInWords(row.Live!.Value, units)} under {row.Vehicle.Name}");
+
     private static bool IsSame(EnvelopeRow one, EnvelopeRow other) =>
-        ((Sense[])[Sense.Tension, Sense.Compression]).All(s => one.Of(s)?.Live == other.Of(s)?.Live && one.Of(s)?.Vehicle == other.Of(s)?.Vehicle);
+        Senses.All(s => one.Of(s)?.Live == other.Of(s)?.Live && one.Of(s)?.Vehicle == other.Of(s)?.Vehicle);
 
     private static ResultTable Table(IReadOnlyList<EnvelopeRow> rows, bool apart, Truss truss, DisplayUnits units) => new(
         [new("member"), .. apart ? [new ResultColumn("truss")] : Array.Empty<ResultColumn>(), new("tension", Quantity.Force), new("tension under"), new("where it stood then"), new("compression", Quantity.Force), new("compression under"), new("where it stood then")],

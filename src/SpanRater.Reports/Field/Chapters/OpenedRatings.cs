@@ -8,17 +8,19 @@ namespace SpanRater.Reports;
 /// <param name="Id">Its anchor.</param>
 internal sealed record OpenedRating(RatingRow Shown, IReadOnlyList<RatingRow> Rows, string Id);
 
-/// <summary>The ratings that the report opens: every row of its rating tables, those of both trusses together where they have the same numbers.</summary>
+/// <summary>The ratings that the report opens: every row of its rating tables and of what is posted and measured, those of both trusses together where they have the same numbers.</summary>
 internal sealed class OpenedRatings
 {
     /// <summary>The ratings that a report opens.</summary>
-    public OpenedRatings(BridgeRating rating)
+    /// <param name="rating">The rating.</param>
+    /// <param name="named">Rows that other tables of the report name; they are opened as well.</param>
+    public OpenedRatings(BridgeRating rating, IEnumerable<RatingRow> named)
     {
-        All = [.. Opened(rating).Select((o, i) => new OpenedRating(o.Shown, o.Rows, $"factor-{i + 1}"))];
+        All = [.. Opened(rating, named).Select((o, i) => new OpenedRating(o.Shown, o.Rows, $"factor-{i + 1}"))];
         Anchors = All.SelectMany(o => o.Rows.Select(row => (row, o.Id))).ToDictionary(r => r.row, r => r.Id, (IEqualityComparer<RatingRow>)ReferenceEqualityComparer.Instance);
     }
 
-    /// <summary>All of them, in the order of the rating tables.</summary>
+    /// <summary>All of them, in the order of the rating tables, then of those that name them.</summary>
     public IReadOnlyList<OpenedRating> All { get; }
 
     /// <summary>Their anchors, by the row itself.</summary>
@@ -40,10 +42,10 @@ internal sealed class OpenedRatings
 
     private static string Seen(MemberMake make) => string.Join("; ", make.Section.Observations.Select(MakeWording.Of));
 
-    private static IEnumerable<(RatingRow Shown, IReadOnlyList<RatingRow> Rows)> Opened(BridgeRating rating)
+    private static IEnumerable<(RatingRow Shown, IReadOnlyList<RatingRow> Rows)> Opened(BridgeRating rating, IEnumerable<RatingRow> named)
     {
         var done = new HashSet<RatingRow>(ReferenceEqualityComparer.Instance);
-        IReadOnlyList<RatingRow> rows = RatingPage.RowsShown(rating);
+        RatingRow[] rows = [.. RatingPage.RowsShown(rating), .. named];
         ILookup<(string, Sense?), MemberRow> alike = rows.OfType<MemberRow>().ToLookup(r => (r.Name, r.InSense));
         foreach (RatingRow row in rows.Where(done.Add))
         {
