@@ -30,8 +30,7 @@ public static class CommandLineProgram
 
             using var output = new StringWriter { NewLine = "\n" };
             int status = parsed.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false, Output = output, Error = surroundings.Error });
-            surroundings.Output.Write(Encoding.UTF8.GetBytes(output.ToString()));
-            surroundings.Output.Flush();
+            surroundings.Print(Encoding.UTF8.GetBytes(output.ToString()));
             return status;
         }
         catch (RefusedException e)
@@ -44,9 +43,14 @@ public static class CommandLineProgram
             surroundings.Error.WriteLine("spanrater: interrupted; no file is left half-written.");
             return ExitStatus.Interrupted;
         }
-        catch (Exception e) when (e is not OutOfMemoryException)
+        catch (OutOfMemoryException)
         {
-            surroundings.Error.WriteLine($"spanrater: a fault of the program itself, not of your input: {e.GetType().Name}: {e.Message} Nothing was written. Please report it with the command you typed.");
+            surroundings.Error.WriteLine("spanrater: there is not enough memory for this. No file is left half-written. Close other programs, or ask for fewer vehicles or a part of the bridge.");
+            return ExitStatus.ProgramFault;
+        }
+        catch (Exception e)
+        {
+            surroundings.Error.Write(FaultReport.Of(e));
             return ExitStatus.ProgramFault;
         }
     }

@@ -15,7 +15,11 @@ public sealed record CatalogueEntry(LiveLoad Load, Place Where)
 /// <summary>The vehicles and loadings in use: those shipped with the program, those added, and those of the bridge folder. One name space.</summary>
 public sealed class Catalogue
 {
+    // They never change, so that a process that reads many bridges reads them once.
+    private static readonly Lazy<ShippedEntries> BuiltIn = new(ReadShipped);
+
     private readonly List<CatalogueEntry> entries = [];
+    private readonly Dictionary<string, int> places = new(StringComparer.OrdinalIgnoreCase);
     private readonly HashSet<string> named;
 
     private Catalogue(HashSet<string> named) => this.named = named;
@@ -39,16 +43,12 @@ public sealed class Catalogue
         ArgumentNullException.ThrowIfNull(paths);
         ArgumentNullException.ThrowIfNull(own);
         ArgumentNullException.ThrowIfNull(findings);
-        var read = new List<CatalogueEntry>();
-        var drafts = new List<LoadingDraft>();
-        int shippedDrafts = 0;
-        var named = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
-        foreach ((string file, string text) in ShippedFiles())
-        {
-            read.AddRange(ReadFile(text, file, findings, named, drafts).Select(e => e with { IsShipped = true }));
-            shippedDrafts = drafts.Count;
-        }
-
+        ShippedEntries built = BuiltIn.Value;
+        var read = new List<CatalogueEntry>(built.Read);
+        var drafts = new List<LoadingDraft>(built.Drafts);
+        int shippedDrafts = drafts.Count;
+        var named = new HashSet<string>(built.Named, StringComparer.OrdinalIgnoreCase);
+        findings.AddAll(built.Findings);
         foreach (string path in paths.SelectMany(p => FilesOf(p, findings)))
         {
             if (TextFile.Read(path, path, findings) is { } text)
@@ -71,11 +71,22 @@ public sealed class Catalogue
     /// <summary>The vehicle or loading of a name, whatever its case, or null.</summary>
     /// <param name="name">The name.</param>
     public LiveLoad? Find(string name) =>
-        entries.Find(e => string.Equals(e.Load.Name, name, StringComparison.OrdinalIgnoreCase))?.Load;
+        places.TryGetValue(name, out int at) ? entries[at].Load : null;
 
     /// <summary>Whether some catalogue names it, even if it could not be read whole.</summary>
     /// <param name="name">The name.</param>
     public bool HasNamed(string name) => named.Contains(name);
+
+    private static ShippedEntries ReadShipped()
+    {
+        var shipped = new ShippedEntries([], [], new HashSet<string>(StringComparer.OrdinalIgnoreCase), new FindingList());
+        foreach ((string file, string text) in ShippedFiles())
+        {
+            shipped.Read.AddRange(ReadFile(text, file, shipped.Findings, shipped.Named, shipped.Drafts).Select(e => e with { IsShipped = true }));
+        }
+
+        return shipped;
+    }
 
     private static List<CatalogueEntry> ReadFile(string text, string file, FindingList findings, HashSet<string> named, List<LoadingDraft> drafts) =>
         file.EndsWith(".toml", StringComparison.OrdinalIgnoreCase)
@@ -99,7 +110,17 @@ public sealed class Catalogue
             return [path];
         }
 
-        string[] files = [.. Directory.EnumerateFiles(path).Where(IsCatalogueFile).Order(StringComparer.Ordinal)];
+        string[] files;
+        try
+        {
+            files = [.. Directory.EnumerateFiles(path).Where(IsCatalogueFile).Order(StringComparer.Ordinal)];
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            findings.Error(new Place(path), "its files cannot be listed: check that you may read the folder.");
+            return [];
+        }
+
         if (files.Length == 0)
         {
             findings.Error(new Place(path), "holds no catalogue: no .csv and no .toml file is in it.");
@@ -114,12 +135,13 @@ public sealed class Catalogue
     {
         foreach (CatalogueEntry entry in read)
         {
-            if (entries.Find(e => string.Equals(e.Load.Name, entry.Load.Name, StringComparison.OrdinalIgnoreCase)) is not { } first)
+            if (places.TryAdd(entry.Load.Name, entries.Count))
             {
                 entries.Add(entry);
             }
             else
             {
+                CatalogueEntry first = entries[places[entry.Load.Name]];
                 findings.Error(entry.Where, $"the name \"{entry.Load.Name}\" is taken by {first.Where}{(first.IsShipped ? " (built in)" : "")}: vehicles and loadings share one name space, so give this one another, such as \"{entry.Load.Name}, ours\".");
             }
         }
@@ -134,8 +156,7 @@ public sealed class Catalogue
             var vehicles = new List<Vehicle>();
             foreach (string name in draft.Vehicles)
             {
-                int index = entries.FindIndex(e => e.Load is Vehicle && string.Equals(e.Load.Name, name, StringComparison.OrdinalIgnoreCase));
-                if (index < 0)
+                if (!places.TryGetValue(name, out int index) || entries[index].Load is not Vehicle vehicle)
                 {
                     if (!named.Contains(name))
                     {
@@ -149,7 +170,6 @@ public sealed class Catalogue
                     continue;
                 }
 
-                var vehicle = (Vehicle)entries[index].Load;
                 vehicles.Add(vehicle);
 
                 // A design truck whose standard form has a lane load is never rated by its axles alone; the first such form is named,
@@ -192,6 +212,12 @@ public sealed class Catalogue
             return null;
         }
 
+        if (vehicles.Sum(v => v.Train.Loads.Count) > InputLimits.MostAxles)
+        {
+            findings.Error(draft.Where, string.Create(CultureInfo.InvariantCulture, $"loading \"{draft.Loading.Name}\" has more than {InputLimits.MostAxles} axles in one lane: write fewer vehicles."));
+            return null;
+        }
+
         if (vehicles.Select(v => v.Train.RelievingAxles).Distinct().Count() > 1)
         {
             findings.Error(draft.Where, $"loading \"{draft.Loading.Name}\" joins vehicles whose relieving axles are left out with others whose axles all count: such a row has no rule.");
@@ -209,4 +235,6 @@ public sealed class Catalogue
                 draft.Loading.Source)),
         ];
     }
+
+    private sealed record ShippedEntries(List<CatalogueEntry> Read, List<LoadingDraft> Drafts, HashSet<string> Named, FindingList Findings);
 }

@@ -1,10 +1,13 @@
 namespace SpanRater.Files;
 
-/// <summary>Writes files that appear whole or not at all: written beside, then renamed.</summary>
+/// <summary>
+/// Writes files that appear whole or not at all: written beside, flushed to the disk, then renamed. A process that is killed at any moment leaves the old
+/// file, the new one, or none, and at most what was written beside: a file whose name ends in .part, which nothing reads and anyone may delete.
+/// </summary>
 public static class WholeFile
 {
     /// <summary>Writes a file.</summary>
-    /// <param name="path">Where it shall stand; a file there is replaced.</param>
+    /// <param name="path">Where it shall stand; a file there is replaced. A device, such as a printer or the null device, is written to.</param>
     /// <param name="bytes">What it shall hold.</param>
     /// <exception cref="IOException">It cannot be written; nothing is left behind.</exception>
     /// <exception cref="UnauthorizedAccessException">It may not be written; nothing is left behind.</exception>
@@ -16,14 +19,18 @@ public static class WholeFile
             throw new IOException("it is a folder");
         }
 
-        string beside = $"{full}.{Guid.NewGuid():N}.part";
+        if (IsDevice(full))
+        {
+            // It holds no file that could be half, and must not be replaced by one.
+            using FileStream device = new(full, FileMode.Open, FileAccess.Write);
+            device.Write(bytes);
+            return;
+        }
+
+        string beside = PartBeside(full);
         try
         {
-            using (FileStream stream = new(beside, FileMode.CreateNew, FileAccess.Write))
-            {
-                stream.Write(bytes);
-            }
-
+            WriteNew(beside, bytes);
             File.Move(beside, full, overwrite: true);
         }
         catch
@@ -32,4 +39,24 @@ public static class WholeFile
             throw;
         }
     }
+
+    /// <summary>The name of what is written beside a file or folder until it is whole.</summary>
+    /// <param name="full">The full path of the file or folder.</param>
+    internal static string PartBeside(string full) => $"{full}.{Guid.NewGuid():N}.part";
+
+    /// <summary>Writes a file that is not there yet, down to the disk: after a power cut a rename must not lead to a file without its bytes.</summary>
+    /// <param name="path">Its path.</param>
+    /// <param name="bytes">What it shall hold.</param>
+    internal static void WriteNew(string path, ReadOnlySpan<byte> bytes)
+    {
+        using FileStream stream = new(path, FileMode.CreateNew, FileAccess.Write);
+        stream.Write(bytes);
+        stream.Flush(flushToDisk: true);
+    }
+
+    // What Unix keeps there are devices and the streams of processes; only the shared memory holds files.
+    private static bool IsDevice(string full) =>
+        !OperatingSystem.IsWindows()
+        && (full.StartsWith("/dev/", StringComparison.Ordinal) || full.StartsWith("/proc/", StringComparison.Ordinal))
+        && !full.StartsWith("/dev/shm/", StringComparison.Ordinal);
 }
