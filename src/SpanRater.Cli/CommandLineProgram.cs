@@ -20,6 +20,7 @@ public static class CommandLineProgram
         ArgumentNullException.ThrowIfNull(surroundings);
         try
         {
+            RefuseBlanks(args);
             RootCommand root = Root(surroundings);
             ParseResult parsed = root.Parse(args);
             if (parsed.Errors.Count > 0 && parsed.Action is ParseErrorAction)
@@ -52,6 +53,25 @@ public static class CommandLineProgram
         {
             surroundings.Error.Write(FaultReport.Of(e));
             return ExitStatus.ProgramFault;
+        }
+    }
+
+    // No path, name or number is blank; what completes words passes them as they stand so far.
+    private static void RefuseBlanks(IReadOnlyList<string> args)
+    {
+        if (args is [var first, ..] && first.StartsWith('['))
+        {
+            return;
+        }
+
+        string[] blanks =
+        [
+            .. args.Select((a, i) => (Argument: a, Before: i == 0 ? "" : args[i - 1])).Where(a => string.IsNullOrWhiteSpace(a.Argument))
+                .Select(a => $"spanrater: {(a.Before.StartsWith('-') ? a.Before : "an argument")} \"{a.Argument}\" is blank: give it a value, or leave it out. In a script, is a variable not set?"),
+        ];
+        if (blanks.Length > 0)
+        {
+            throw new RefusedException(blanks);
         }
     }
 
