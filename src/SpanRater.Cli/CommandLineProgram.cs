@@ -20,6 +20,7 @@ public static class CommandLineProgram
         ArgumentNullException.ThrowIfNull(surroundings);
         try
         {
+            RefuseBlanks(args);
             RootCommand root = Root(surroundings);
             ParseResult parsed = root.Parse(args);
             if (parsed.Errors.Count > 0 && parsed.Action is ParseErrorAction)
@@ -30,8 +31,7 @@ public static class CommandLineProgram
 
             using var output = new StringWriter { NewLine = "\n" };
             int status = parsed.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false, Output = output, Error = surroundings.Error });
-            surroundings.Output.Write(Encoding.UTF8.GetBytes(output.ToString()));
-            surroundings.Output.Flush();
+            surroundings.Print(Encoding.UTF8.GetBytes(output.ToString()));
             return status;
         }
         catch (RefusedException e)
@@ -44,10 +44,34 @@ public static class CommandLineProgram
             surroundings.Error.WriteLine("spanrater: interrupted; no file is left half-written.");
             return ExitStatus.Interrupted;
         }
-        catch (Exception e) when (e is not OutOfMemoryException)
+        catch (OutOfMemoryException)
         {
-            surroundings.Error.WriteLine($"spanrater: a fault of the program itself, not of your input: {e.GetType().Name}: {e.Message} Nothing was written. Please report it with the command you typed.");
+            surroundings.Error.WriteLine("spanrater: there is not enough memory for this. No file is left half-written. Close other programs, or ask for fewer vehicles or a part of the bridge.");
             return ExitStatus.ProgramFault;
+        }
+        catch (Exception e)
+        {
+            surroundings.Error.Write(FaultReport.Of(e));
+            return ExitStatus.ProgramFault;
+        }
+    }
+
+    // No path, name or number is blank; what completes words passes them as they stand so far.
+    private static void RefuseBlanks(IReadOnlyList<string> args)
+    {
+        if (args is [var first, ..] && first.StartsWith('['))
+        {
+            return;
+        }
+
+        string[] blanks =
+        [
+            .. args.Select((a, i) => (Argument: a, Before: i == 0 ? "" : args[i - 1])).Where(a => string.IsNullOrWhiteSpace(a.Argument))
+                .Select(a => $"spanrater: {(a.Before.StartsWith('-') ? a.Before : "an argument")} \"{a.Argument}\" is blank: give it a value, or leave it out. In a script, is a variable not set?"),
+        ];
+        if (blanks.Length > 0)
+        {
+            throw new RefusedException(blanks);
         }
     }
 

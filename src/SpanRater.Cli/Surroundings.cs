@@ -13,6 +13,21 @@ public sealed record Surroundings(Stream Output, TextWriter Error, int? Terminal
     /// <summary>Whether messages go to a terminal, where progress may be shown over itself.</summary>
     public bool ErrorIsTerminal { get; init; }
 
+    /// <summary>Writes an answer, or ends the command where that cannot be done. Who reads it may leave before its end, as <c>head</c> does, and nothing is said of that.</summary>
+    /// <param name="bytes">The answer.</param>
+    internal void Print(ReadOnlySpan<byte> bytes)
+    {
+        try
+        {
+            Output.Write(bytes);
+            Output.Flush();
+        }
+        catch (IOException e)
+        {
+            throw new RefusedException($"spanrater: the answer could not be written to the output: {e.Message.TrimEnd('.')}. Make room, or write it elsewhere.");
+        }
+    }
+
     /// <summary>The console of this process. Colour is off where NO_COLOR is set or the output is piped.</summary>
     public static Surroundings OfThisProcess()
     {

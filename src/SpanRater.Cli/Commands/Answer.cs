@@ -29,7 +29,9 @@ internal sealed record Answer(Surroundings Surroundings, string? Format, string?
             _ when OutFile is null => TextPage.Write(page, units, Surroundings.TerminalWidth, Surroundings.Colour),
             _ => TextPage.Write(page, units, null, colour: false),
         };
+        Surroundings.Stop.ThrowIfCancellationRequested();
         byte[]? drawn = PictureFile is null || picture is null ? null : Pictures.PictureFile.Bytes(picture(), PictureFile);
+        Surroundings.Stop.ThrowIfCancellationRequested();
         if (drawn is not null)
         {
             WriteFile(PictureFile!, drawn);
@@ -37,8 +39,7 @@ internal sealed record Answer(Surroundings Surroundings, string? Format, string?
 
         if (OutFile is null)
         {
-            Surroundings.Output.Write(bytes);
-            Surroundings.Output.Flush();
+            Surroundings.Print(bytes);
         }
         else
         {
@@ -56,6 +57,7 @@ internal sealed record Answer(Surroundings Surroundings, string? Format, string?
     /// <summary>Writes a document that has no other form, and tells what stands on it first.</summary>
     public int Deliver(byte[] document, string told, bool isAnswer, bool undercutsLimit)
     {
+        Surroundings.Stop.ThrowIfCancellationRequested();
         WriteFile(OutFile!, document);
         return Tell(told, isAnswer, undercutsLimit);
     }
@@ -63,6 +65,7 @@ internal sealed record Answer(Surroundings Surroundings, string? Format, string?
     /// <summary>Writes a folder of documents, and tells what stands on them first.</summary>
     public int Deliver(IReadOnlyList<NewFile> files, string told, bool isAnswer, bool undercutsLimit)
     {
+        Surroundings.Stop.ThrowIfCancellationRequested();
         NewCommand.WriteFolder(OutFile!, files);
         return Tell(told, isAnswer, undercutsLimit);
     }
@@ -114,8 +117,7 @@ internal sealed record Answer(Surroundings Surroundings, string? Format, string?
 
     private int Tell(string told, bool isAnswer, bool undercutsLimit)
     {
-        Surroundings.Output.Write(System.Text.Encoding.UTF8.GetBytes($"{told}\n"));
-        Surroundings.Output.Flush();
+        Surroundings.Print(System.Text.Encoding.UTF8.GetBytes($"{told}\n"));
         return undercutsLimit ? ExitStatus.LimitUndercut : isAnswer ? ExitStatus.Done : ExitStatus.NoAnswer;
     }
 

@@ -91,6 +91,7 @@ internal sealed class BridgeCommand
                 (reading, answer) = (reading with { Bridge = one.Bridge }, answer with { Truss = one });
             }
 
+            surroundings.Stop.ThrowIfCancellationRequested();
             return act(parsed, reading, common.UnitsIn(parsed, reading.Units), answer);
         });
         return Command;

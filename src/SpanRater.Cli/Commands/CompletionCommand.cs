@@ -53,7 +53,7 @@ internal static class CompletionCommand
                 "zsh" => Zsh,
                 _ => PowerShell,
             };
-            surroundings.Output.Write(System.Text.Encoding.UTF8.GetBytes(script.ReplaceLineEndings("\n") + "\n"));
+            surroundings.Print(System.Text.Encoding.UTF8.GetBytes(script.ReplaceLineEndings("\n") + "\n"));
             return ExitStatus.Done;
         });
         return command;

@@ -41,9 +41,9 @@ internal static class ExerciseCommand
             }
 
             IReadOnlyList<NewFile> files = ExerciseFolder.Files(exercise, display);
+            surroundings.Stop.ThrowIfCancellationRequested();
             NewCommand.WriteFolder(folder, files);
-            surroundings.Output.Write(TextPage.Write(WrittenPage.Of(exercise, folder, files), display, surroundings.TerminalWidth, surroundings.Colour));
-            surroundings.Output.Flush();
+            surroundings.Print(TextPage.Write(WrittenPage.Of(exercise, folder, files), display, surroundings.TerminalWidth, surroundings.Colour));
             return ExitStatus.Done;
         });
         return command;

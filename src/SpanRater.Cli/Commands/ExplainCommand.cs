@@ -37,7 +37,7 @@ internal static class ExplainCommand
                 _ => null,
             };
             return answer.Deliver(
-                BridgeRater.Rate(bridge, method, [load, .. NeighboursOf(load, reading)]).TryGet(out BridgeRating? rating, out Refusal? refusal)
+                BridgeRater.Rate(bridge, method, [load, .. NeighboursOf(load, reading)], surroundings.Stop).TryGet(out BridgeRating? rating, out Refusal? refusal)
                     ? index is { } at ? RatingExplanation.Of(rating, at, load, only, units) : PartExplanation.Of(rating, name!, load, units)
                     : RatingPage.Refused(bridge, method, refusal),
                 units,

@@ -13,7 +13,7 @@ internal static class LimitsCommand
         {
             Bridge bridge = reading.Bridge!;
             RatingMethod method = RateCommand.MethodOf(reading);
-            return LargestLoads.Of(bridge, method, reading.VehiclesAsked).TryGet(out LargestLoads? limits, out Refusal? refusal)
+            return LargestLoads.Of(bridge, method, reading.VehiclesAsked, surroundings.Stop).TryGet(out LargestLoads? limits, out Refusal? refusal)
                 ? answer.Deliver(InputWarnings.On(LimitsPage.Of(limits, units), reading.Findings), units)
                 : answer.Deliver(InputWarnings.On(RatingPage.Refused(bridge, method, refusal), reading.Findings), units);
         });

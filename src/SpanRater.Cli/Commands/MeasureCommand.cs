@@ -18,7 +18,7 @@ internal static class MeasureCommand
             RatingMethod method = RateCommand.MethodOf(reading);
             int? only = parsed.GetValue(member) is { } name ? BridgeInput.FindMemberNotPart(bridge, name, $"measure looks at truss members only, and explain --part \"{name}\" opens it") : null;
             IReadOnlyList<LiveLoad> vehicles = parsed.GetValue(vehicle) is { } one ? [BridgeInput.Find(reading.Catalogue, one, "--vehicle")] : reading.VehiclesAsked;
-            return BridgeRater.Rate(bridge, method, vehicles).TryGet(out BridgeRating? rating, out Refusal? refusal)
+            return BridgeRater.Rate(bridge, method, vehicles, surroundings.Stop).TryGet(out BridgeRating? rating, out Refusal? refusal)
                 ? answer.Deliver(InputWarnings.On(MeasurePage.Of(MeasureFirst.Of(rating), only, units), reading.Findings), units)
                 : answer.Deliver(InputWarnings.On(RatingPage.Refused(bridge, method, refusal), reading.Findings), units);
         });

@@ -13,7 +13,7 @@ internal static class MethodsCommand
         {
             Bridge bridge = reading.Bridge!;
             RateCommand.AskForComponents(bridge);
-            return MethodComparison.Of(bridge, reading.VehiclesAsked).TryGet(out MethodComparison? comparison, out Refusal? refusal)
+            return MethodComparison.Of(bridge, reading.VehiclesAsked, surroundings.Stop).TryGet(out MethodComparison? comparison, out Refusal? refusal)
                 ? answer.Deliver(MethodsPage.Of(comparison, units), units)
                 : answer.Deliver(MethodsPage.Refused(bridge, refusal), units);
         });

@@ -57,9 +57,9 @@ internal static class NewCommand
             }
 
             IReadOnlyList<NewFile> files = BridgeFolderWriter.Files(bridge!.ToDraft());
+            surroundings.Stop.ThrowIfCancellationRequested();
             WriteFolder(where, files);
-            surroundings.Output.Write(TextPage.Write(NewBridgePage.Of(bridge, where, files), bridge.Units, surroundings.TerminalWidth, surroundings.Colour));
-            surroundings.Output.Flush();
+            surroundings.Print(TextPage.Write(NewBridgePage.Of(bridge, where, files), bridge.Units, surroundings.TerminalWidth, surroundings.Colour));
             return ExitStatus.Done;
         });
         return command;

@@ -14,7 +14,7 @@ internal static class PackCommand
         return command.With([date.Option], pageTellsWarnings: false, (parsed, reading, units, answer) =>
         {
             string? day = date.In(parsed);
-            if (!BridgeRater.Rate(reading.Bridge!, RateCommand.MethodOf(reading), reading.VehiclesAsked).TryGet(out BridgeRating? rating, out Refusal? refusal))
+            if (!BridgeRater.Rate(reading.Bridge!, RateCommand.MethodOf(reading), reading.VehiclesAsked, surroundings.Stop).TryGet(out BridgeRating? rating, out Refusal? refusal))
             {
                 throw new RefusedException($"Nothing is rated, and no pack is written. {RefusalWording.Sentence(refusal, reading.Bridge!.Truss)}");
             }

@@ -27,13 +27,13 @@ internal static class PostCommand
                 throw new RefusedException($"--level {asked}: {method.Name} posts legal types by their legal rating, and has no other: leave --level out.");
             }
 
-            if (!BridgeRater.Rate(bridge, method, reading.VehiclesAsked).TryGet(out BridgeRating? rating, out Refusal? refusal))
+            if (!BridgeRater.Rate(bridge, method, reading.VehiclesAsked, surroundings.Stop).TryGet(out BridgeRating? rating, out Refusal? refusal))
             {
                 return answer.Deliver(InputWarnings.On(PostingPage.Refused(bridge, method, refusal), reading.Findings), units);
             }
 
             var posting = Posting.Of(rating, parsed.GetValue(level) == "inventory");
-            ResultPage page = InputWarnings.On(PostingPage.Of(posting, reading.PostedKindsNotAsked, units, Alternatives.Of(posting, reading.VehiclesAsked)), reading.Findings);
+            ResultPage page = InputWarnings.On(PostingPage.Of(posting, reading.PostedKindsNotAsked, units, Alternatives.Of(posting, reading.VehiclesAsked, surroundings.Stop)), reading.Findings);
             return answer.Deliver(limit.On(parsed, page, rating, posting.Rows), units);
         });
     }

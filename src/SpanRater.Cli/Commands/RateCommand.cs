@@ -17,7 +17,7 @@ internal static class RateCommand
             limit.In(parsed);
             Bridge bridge = reading.Bridge!;
             RatingMethod method = MethodOf(reading);
-            return BridgeRater.Rate(bridge, method, reading.VehiclesAsked).TryGet(out BridgeRating? rating, out Refusal? refusal)
+            return BridgeRater.Rate(bridge, method, reading.VehiclesAsked, surroundings.Stop).TryGet(out BridgeRating? rating, out Refusal? refusal)
                 ? answer.Deliver(limit.On(parsed, InputWarnings.On(RatingPage.Of(rating, reading.OwnVehiclesNotAsked, units, parsed.GetValue(all)), reading.Findings), rating), units, () => RatingPicture.Of(rating, units))
                 : answer.Deliver(InputWarnings.On(RatingPage.Refused(bridge, method, refusal), reading.Findings), units);
         });

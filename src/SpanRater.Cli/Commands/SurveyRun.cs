@@ -49,8 +49,8 @@ internal sealed class SurveyRun
 
     private SurveyedBridge Rate(string path, string shown)
     {
-        IReadOnlyList<SurveyedInput> inputs = InputsOf(path);
-        string? hash = inputs.Count == 0 ? null : HashOf(inputs);
+        SurveyedInput[] inputs = InputsOf(path);
+        string? hash = inputs.Length == 0 ? null : HashOf(inputs);
         if (hash is not null && store?.Kept(hash, shown) is { } kept)
         {
             return kept;

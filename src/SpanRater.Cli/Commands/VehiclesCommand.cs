@@ -45,8 +45,7 @@ internal static class VehiclesCommand
         NewCommand.WriteFolder(folder, files);
         string told = $"{folder}: {files.Count} catalogues written: {string.Join(", ", files.Select(f => f.Name))}.\n"
             + "Their names are taken by the built-in ones: give what you change a name of its own, and add it with --catalogue.\n";
-        surroundings.Output.Write(System.Text.Encoding.UTF8.GetBytes(told));
-        surroundings.Output.Flush();
+        surroundings.Print(System.Text.Encoding.UTF8.GetBytes(told));
         return ExitStatus.Done;
     }
 }

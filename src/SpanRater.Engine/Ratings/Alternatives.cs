@@ -8,9 +8,11 @@ public sealed class Alternatives
 {
     private readonly IReadOnlyList<LiveLoad> vehicles;
     private readonly LiveLoad[] compared;
+    private readonly CancellationToken stop;
 
-    private Alternatives(Posting present, IReadOnlyList<LiveLoad> vehicles)
+    private Alternatives(Posting present, IReadOnlyList<LiveLoad> vehicles, CancellationToken stop)
     {
+        this.stop = stop;
         Present = present;
         this.vehicles = vehicles;
         compared = [.. Types(present).Where(r => r.Lowest is not null).Select(r => r.Vehicle)];
@@ -56,11 +58,13 @@ public sealed class Alternatives
     /// <summary>The alternatives to a posting; null where no legal type and no emergency vehicle was asked for.</summary>
     /// <param name="present">The posting.</param>
     /// <param name="vehicles">The vehicles that were asked for, all of them.</param>
-    public static Alternatives? Of(Posting present, IReadOnlyList<LiveLoad> vehicles)
+    /// <param name="stop">Ends the work between two vehicles.</param>
+    /// <exception cref="OperationCanceledException">It was told to stop.</exception>
+    public static Alternatives? Of(Posting present, IReadOnlyList<LiveLoad> vehicles, CancellationToken stop = default)
     {
         ArgumentNullException.ThrowIfNull(present);
         ArgumentNullException.ThrowIfNull(vehicles);
-        return Types(present).Any() ? new Alternatives(present, vehicles) : null;
+        return Types(present).Any() ? new Alternatives(present, vehicles, stop) : null;
     }
 
     /// <summary>Legal types and emergency vehicles of a posting.</summary>
@@ -149,7 +153,7 @@ public sealed class Alternatives
     {
         RatingRow? repaired = parts.Contains(AlternativeKind.AsBuilt) ? Lowest : null;
         var alternative = new Alternative { Kind = kind, Parts = parts, Repaired = repaired?.Name };
-        if (!BridgeRater.Rate(Changed(Present.Rating.Bridge, parts, repaired), Present.Rating.Method, vehicles).TryGet(out BridgeRating? rating, out Refusal? refusal))
+        if (!BridgeRater.Rate(Changed(Present.Rating.Bridge, parts, repaired), Present.Rating.Method, vehicles, stop).TryGet(out BridgeRating? rating, out Refusal? refusal))
         {
             return alternative with { Refusal = refusal };
         }

@@ -10,8 +10,10 @@ public static class BridgeRater
     /// <param name="bridge">The bridge; it must have the dead load case DC.</param>
     /// <param name="method">The method.</param>
     /// <param name="vehicles">The vehicles, loadings and crowds.</param>
+    /// <param name="stop">Ends the work between two vehicles.</param>
     /// <exception cref="ArgumentException">The bridge has no case DC.</exception>
-    public static Outcome<BridgeRating> Rate(Bridge bridge, RatingMethod method, IReadOnlyList<LiveLoad> vehicles)
+    /// <exception cref="OperationCanceledException">It was told to stop.</exception>
+    public static Outcome<BridgeRating> Rate(Bridge bridge, RatingMethod method, IReadOnlyList<LiveLoad> vehicles, CancellationToken stop = default)
     {
         ArgumentNullException.ThrowIfNull(bridge);
         ArgumentNullException.ThrowIfNull(method);
@@ -35,10 +37,10 @@ public static class BridgeRater
 
         var stamps = new RatingStamps(bridge, method);
         stamps.AddForBridge(vehicles, crossings.TrueForAll(c => c.WearingSurface is not null));
-        IReadOnlyList<MemberRow> members = MemberRater.Rows(bridge, method, vehicles, [.. crossings], stamps);
+        IReadOnlyList<MemberRow> members = MemberRater.Rows(bridge, method, vehicles, [.. crossings], stamps, stop);
         stamps.AddForCapacities(members);
-        IReadOnlyList<PartRow> floor = FloorRater.Rows(bridge, method, vehicles);
-        IReadOnlyList<PartRow> connections = ConnectionRater.Rows(bridge, method, vehicles, [.. crossings], members);
+        IReadOnlyList<PartRow> floor = FloorRater.Rows(bridge, method, vehicles, stop);
+        IReadOnlyList<PartRow> connections = ConnectionRater.Rows(bridge, method, vehicles, [.. crossings], members, stop);
         foreach (Stamp stamp in PartStamps.Of(bridge, method, [.. floor, .. connections]))
         {
             stamps.Add(stamp);

@@ -31,15 +31,17 @@ internal sealed class MemberRater
     /// <param name="vehicles">The vehicles, loadings and crowds.</param>
     /// <param name="crossings">The trusses with their dead load on: one for both where they are alike.</param>
     /// <param name="stamps">Takes what is assumed.</param>
-    public static IReadOnlyList<MemberRow> Rows(Bridge bridge, RatingMethod method, IReadOnlyList<LiveLoad> vehicles, TrussCrossing[] crossings, RatingStamps stamps)
+    /// <param name="stop">Ends the work between two vehicles.</param>
+    public static IReadOnlyList<MemberRow> Rows(Bridge bridge, RatingMethod method, IReadOnlyList<LiveLoad> vehicles, TrussCrossing[] crossings, RatingStamps stamps, CancellationToken stop)
     {
         var rater = new MemberRater(bridge, method, crossings, stamps);
         foreach (LiveLoad vehicle in vehicles)
         {
+            stop.ThrowIfCancellationRequested();
             rater.Rate(vehicle);
         }
 
-        rater.RateBesideLegalVehicles(vehicles);
+        rater.RateBesideLegalVehicles(vehicles, stop);
         return rater.rows;
     }
 
@@ -155,11 +157,12 @@ internal sealed class MemberRater
     };
 
     // An emergency vehicle with a legal one in the next lane: the worst of the legal vehicles asked for, in either lane.
-    private void RateBesideLegalVehicles(IReadOnlyList<LiveLoad> vehicles)
+    private void RateBesideLegalVehicles(IReadOnlyList<LiveLoad> vehicles, CancellationToken stop)
     {
         var neighbours = new NeighbourRater([.. vehicles.OfType<Vehicle>()], bridge, method, impact, crossings[0].Lines);
         foreach (Vehicle emergency in vehicles.OfType<Vehicle>().Where(v => v is { Class: VehicleClass.Emergency, LaneLoading: null }))
         {
+            stop.ThrowIfCancellationRequested();
             MemberRow[] beside = crossings[0] is RodCrossing
                 ? []
                 : [.. neighbours.Rows(emergency, [.. rows.Where(r => ReferenceEquals(r.Vehicle, emergency))])];

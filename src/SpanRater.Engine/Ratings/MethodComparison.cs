@@ -31,15 +31,17 @@ public sealed class MethodComparison
     /// <summary>Rates the bridge by every method.</summary>
     /// <param name="bridge">The bridge; it must have the dead load case DC.</param>
     /// <param name="vehicles">The vehicles, loadings and crowds.</param>
+    /// <param name="stop">Ends the work between two vehicles.</param>
     /// <exception cref="ArgumentException">The bridge has no case DC.</exception>
-    public static Outcome<MethodComparison> Of(Bridge bridge, IReadOnlyList<LiveLoad> vehicles)
+    /// <exception cref="OperationCanceledException">It was told to stop.</exception>
+    public static Outcome<MethodComparison> Of(Bridge bridge, IReadOnlyList<LiveLoad> vehicles, CancellationToken stop = default)
     {
         ArgumentNullException.ThrowIfNull(bridge);
         ArgumentNullException.ThrowIfNull(vehicles);
         var ratings = new List<BridgeRating>();
         foreach (RatingMethod method in RatingMethod.All)
         {
-            if (!BridgeRater.Rate(bridge, method, vehicles).TryGet(out BridgeRating? rating, out Refusal? refusal))
+            if (!BridgeRater.Rate(bridge, method, vehicles, stop).TryGet(out BridgeRating? rating, out Refusal? refusal))
             {
                 return refusal;
             }

@@ -139,7 +139,12 @@ public static class BridgeFolder
     private static (bool AreThere, PartialFactorRating? Method) FactorsOf(string folder, FindingList findings) =>
         (Exists(folder, FactorsFile), Exists(folder, FactorsFile) ? ReadTable(folder, FactorsFile, findings, FactorsToml.Read) : null);
 
-    private static bool Exists(string folder, string file) => Path.Exists(Path.Combine(folder, file));
+    // A link that leads nowhere is there all the same: it is told when it is read, and never passed over.
+    private static bool Exists(string folder, string file)
+    {
+        string path = Path.Combine(folder, file);
+        return Path.Exists(path) || new FileInfo(path).LinkTarget is not null;
+    }
 
     private static bool IsBridgeFolder(string folder, FindingList findings)
     {
@@ -173,7 +178,18 @@ public static class BridgeFolder
 
     private static void SayWhatIsUnknown(string folder, FindingList findings)
     {
-        foreach (string path in Directory.EnumerateFiles(folder).Order(StringComparer.Ordinal))
+        string[] paths;
+        try
+        {
+            paths = [.. Directory.EnumerateFiles(folder).Order(StringComparer.Ordinal)];
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            findings.Error(new Place(folder), "its files cannot be listed: check that you may read the folder.");
+            return;
+        }
+
+        foreach (string path in paths)
         {
             string file = Path.GetFileName(path);
             if (Path.GetExtension(file).ToUpperInvariant() is ".CSV" or ".TOML" && !KnownFiles.Contains(file))
@@ -199,6 +215,21 @@ public static class BridgeFolder
                 findings.Error(where, what);
             }
 
+            return null;
+        }
+
+        // The truss itself is not made of more, so that nobody waits for hours.
+        foreach ((string file, string what, int count, int most) in ((string, string, int, int)[])
+            [(JointsFile, "joints", joints.Joints.Count, InputLimits.MostJoints), (MembersFile, "members", members.Members.Count, InputLimits.MostMembers)])
+        {
+            if (count > most)
+            {
+                findings.Error(new Place(file), string.Create(System.Globalization.CultureInfo.InvariantCulture, $"has {count:N0} {what}, and a truss of at most {most:N0} is solved: give one span by itself."));
+            }
+        }
+
+        if (joints.Joints.Count > InputLimits.MostJoints || members.Members.Count > InputLimits.MostMembers)
+        {
             return null;
         }
 

@@ -122,7 +122,7 @@ public static class BridgeFolderWriter
             {
                 foreach (string cell in row)
                 {
-                    writer.WriteField(cell);
+                    writer.WriteField(SpreadsheetText.Write(cell));
                 }
 
                 writer.EndRecord();

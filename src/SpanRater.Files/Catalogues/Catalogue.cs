@@ -24,6 +24,7 @@ public sealed class Catalogue
     });
 
     private readonly List<CatalogueEntry> entries = [];
+    private readonly Dictionary<string, int> places = new(StringComparer.OrdinalIgnoreCase);
     private readonly HashSet<string> named;
 
     private Catalogue(HashSet<string> named) => this.named = named;
@@ -86,7 +87,7 @@ public sealed class Catalogue
     /// <summary>The vehicle or loading of a name, whatever its case, or null.</summary>
     /// <param name="name">The name.</param>
     public LiveLoad? Find(string name) =>
-        entries.Find(e => string.Equals(e.Load.Name, name, StringComparison.OrdinalIgnoreCase))?.Load;
+        places.TryGetValue(name, out int at) ? entries[at].Load : null;
 
     /// <summary>Whether some catalogue names it, even if it could not be read whole.</summary>
     /// <param name="name">The name.</param>
@@ -125,7 +126,17 @@ public sealed class Catalogue
             return [path];
         }
 
-        string[] files = [.. Directory.EnumerateFiles(path).Where(IsCatalogueFile).Order(StringComparer.Ordinal)];
+        string[] files;
+        try
+        {
+            files = [.. Directory.EnumerateFiles(path).Where(IsCatalogueFile).Order(StringComparer.Ordinal)];
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            findings.Error(new Place(path), "its files cannot be listed: check that you may read the folder.");
+            return [];
+        }
+
         if (files.Length == 0)
         {
             findings.Error(new Place(path), "holds no catalogue: no .csv and no .toml file is in it.");
@@ -140,12 +151,13 @@ public sealed class Catalogue
     {
         foreach (CatalogueEntry entry in read)
         {
-            if (entries.Find(e => string.Equals(e.Load.Name, entry.Load.Name, StringComparison.OrdinalIgnoreCase)) is not { } first)
+            if (places.TryAdd(entry.Load.Name, entries.Count))
             {
                 entries.Add(entry);
             }
             else
             {
+                CatalogueEntry first = entries[places[entry.Load.Name]];
                 findings.Error(entry.Where, $"the name \"{entry.Load.Name}\" is taken by {first.Where}{(first.IsShipped ? " (built in)" : "")}: vehicles and loadings share one name space, so give this one another, such as \"{entry.Load.Name}, ours\".");
             }
         }
@@ -160,8 +172,7 @@ public sealed class Catalogue
             var vehicles = new List<Vehicle>();
             foreach (string name in draft.Vehicles)
             {
-                int index = entries.FindIndex(e => e.Load is Vehicle && string.Equals(e.Load.Name, name, StringComparison.OrdinalIgnoreCase));
-                if (index < 0)
+                if (!places.TryGetValue(name, out int index) || entries[index].Load is not Vehicle vehicle)
                 {
                     if (!named.Contains(name))
                     {
@@ -175,7 +186,6 @@ public sealed class Catalogue
                     continue;
                 }
 
-                var vehicle = (Vehicle)entries[index].Load;
                 vehicles.Add(vehicle);
 
                 // A design truck whose standard form has a lane load is never rated by its axles alone; the first such form is named,
@@ -215,6 +225,12 @@ public sealed class Catalogue
         if (vehicles.Sum(v => v.Train.Gaps.Count(g => g.Varies)) + (headway.Varies ? vehicles.Count - 1 : 0) > AxleTrain.MostVaryingGaps)
         {
             findings.Error(draft.Where, $"loading \"{draft.Loading.Name}\" has more than {AxleTrain.MostVaryingGaps} gaps that vary, headways among them: fix some of them.");
+            return null;
+        }
+
+        if (vehicles.Sum(v => v.Train.Loads.Count) > InputLimits.MostAxles)
+        {
+            findings.Error(draft.Where, string.Create(CultureInfo.InvariantCulture, $"loading \"{draft.Loading.Name}\" has more than {InputLimits.MostAxles} axles in one lane: write fewer vehicles."));
             return null;
         }
 

@@ -35,6 +35,7 @@ internal static class VehicleTable
         }
 
         var groups = new List<(string Name, List<TableRow> Rows)>();
+        var places = new Dictionary<string, int>(StringComparer.Ordinal);
         foreach (TableRow row in table.Rows)
         {
             if (row.Required("vehicle") is not { } name)
@@ -46,8 +47,9 @@ internal static class VehicleTable
             {
                 groups[^1].Rows.Add(row);
             }
-            else if (groups.FindIndex(g => g.Name == name) is >= 0 and int earlier)
+            else if (!places.TryAdd(name, groups.Count))
             {
+                int earlier = places[name];
                 findings.Error(row["vehicle"].Where, $"vehicle \"{name}\" was left on line {groups[earlier].Rows[^1].Where.Line} and goes on here: its rows stand together, from the front axle back.");
             }
             else
@@ -59,7 +61,7 @@ internal static class VehicleTable
         foreach ((string name, List<TableRow> rows) in groups)
         {
             named.Add(name);
-            if (ReadVehicle(name, rows, [.. groups.Select(g => g.Name).Where(n => n != name)], findings) is { } vehicle)
+            if (ReadVehicle(name, rows, groups.Select(g => g.Name).Where(n => n != name), findings) is { } vehicle)
             {
                 entries.Add(new CatalogueEntry(vehicle, rows[0]["vehicle"].Where));
             }
@@ -68,8 +70,14 @@ internal static class VehicleTable
         return entries;
     }
 
-    private static Vehicle? ReadVehicle(string name, List<TableRow> rows, IReadOnlyList<string> others, FindingList findings)
+    private static Vehicle? ReadVehicle(string name, List<TableRow> rows, IEnumerable<string> others, FindingList findings)
     {
+        if (rows.Count > InputLimits.MostAxles)
+        {
+            findings.Error(rows[0]["vehicle"].Where, string.Create(CultureInfo.InvariantCulture, $"\"{name}\" has {rows.Count:N0} axles, and at most {InputLimits.MostAxles} are rolled: one row is one axle."));
+            return null;
+        }
+
         VehicleClass? vehicleClass = ClassOf(rows[0]["class"], name, others, findings);
         double gauge = rows[0].PositiveValue("gauge", "gauge") ?? Vehicle.StandardGauge;
         UnlikelyLoads.SayIfGaugeIsOdd(name, gauge, "wheel lines", rows[0]["gauge"].Where, findings);
@@ -180,7 +188,7 @@ internal static class VehicleTable
         return new AxleGap(from, most ?? from);
     }
 
-    private static VehicleClass? ClassOf(TableCell cell, string name, IReadOnlyList<string> others, FindingList findings)
+    private static VehicleClass? ClassOf(TableCell cell, string name, IEnumerable<string> others, FindingList findings)
     {
         if (cell.IsBlank)
         {

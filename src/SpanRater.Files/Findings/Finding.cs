@@ -35,7 +35,11 @@ public sealed record Finding(FindingSeverity Severity, Place Where, string What)
 /// <summary>Collects findings while files are read, so that all of them are told in one go.</summary>
 public sealed class FindingList
 {
+    /// <summary>More are kept than told, so that of several files the first is told first.</summary>
+    private const int MostKept = 20 * InputLimits.MostErrorsTold;
+
     private readonly List<Finding> findings = [];
+    private int errors;
 
     /// <summary>
     /// Every finding so far: errors before warnings, then by file in the order in which files were first found at fault, then by line
@@ -46,16 +50,24 @@ public sealed class FindingList
         get
         {
             string[] files = [.. findings.Select(f => f.Where.File).Distinct()];
-            return
+            Finding[] inOrder =
             [
                 .. findings.OrderBy(f => f.Severity).ThenBy(f => Array.IndexOf(files, f.Where.File))
                     .ThenBy(f => f.Where.Line ?? 0).ThenBy(f => f.Where.Column ?? 0),
             ];
+            if (errors <= InputLimits.MostErrorsTold)
+            {
+                return inOrder;
+            }
+
+            // The count stands where the errors end.
+            string more = string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{errors - InputLimits.MostErrorsTold:N0} more faults are not listed: mend these first.");
+            return [.. inOrder[..InputLimits.MostErrorsTold], new Finding(FindingSeverity.Error, new Place(inOrder[InputLimits.MostErrorsTold - 1].Where.File), more)];
         }
     }
 
     /// <summary>True when the input is refused.</summary>
-    public bool HasErrors => findings.Exists(f => f.Severity == FindingSeverity.Error);
+    public bool HasErrors => errors > 0;
 
     /// <summary>Adds the findings of another list.</summary>
     /// <param name="others">The other list.</param>
@@ -63,12 +75,21 @@ public sealed class FindingList
     {
         ArgumentNullException.ThrowIfNull(others);
         findings.AddRange(others.findings);
+        errors += others.errors;
     }
 
     /// <summary>Adds an error.</summary>
     /// <param name="where">Where it stands.</param>
     /// <param name="what">What is wrong, and the mend.</param>
-    public void Error(Place where, string what) => findings.Add(new Finding(FindingSeverity.Error, where, what));
+    public void Error(Place where, string what)
+    {
+        // Beyond what is told they are counted only.
+        errors++;
+        if (errors <= MostKept)
+        {
+            findings.Add(new Finding(FindingSeverity.Error, where, what));
+        }
+    }
 
     /// <summary>Adds a warning.</summary>
     /// <param name="where">Where it stands.</param>

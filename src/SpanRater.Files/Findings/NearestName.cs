@@ -18,10 +18,21 @@ public static class NearestName
     {
         ArgumentNullException.ThrowIfNull(typed);
         ArgumentNullException.ThrowIfNull(known);
+        if (typed.Length > InputLimits.LongestNameToGuess)
+        {
+            return null;
+        }
+
         string? nearest = null;
         (int Edits, double Numbers) least = (Math.Max(1, typed.Length / 3), double.PositiveInfinity);
         foreach (string name in known)
         {
+            // So many letters more or less take as many edits.
+            if (Math.Abs(typed.Length - name.Length) > least.Edits)
+            {
+                continue;
+            }
+
             // Of names equally near, "L9" rather means "L8" than "L1".
             (int Edits, double Numbers) distance = (Edits(typed.ToUpperInvariant(), name.ToUpperInvariant()), Math.Abs(TrailingNumber(typed) - TrailingNumber(name)));
             if (distance.CompareTo(least) < 0)

@@ -44,11 +44,17 @@ public static class NewFolder
             throw new IOException(why);
         }
 
+        if (files.FirstOrDefault(f => f.Name.Split('/').Any(p => !FileNames.IsSafe(p))) is { } stray)
+        {
+            throw new ArgumentException($"\"{stray.Name}\" is no name of a file within a folder on every system.", nameof(files));
+        }
+
         string full = Path.TrimEndingDirectorySeparator(Path.GetFullPath(path));
 
-        // Made whole beside its place, or within it where the empty folder is there, then moved: a move never replaces.
-        bool isThere = Directory.Exists(full);
-        string beside = isThere ? Path.Combine(full, $".{Guid.NewGuid():N}.part") : $"{full}.{Guid.NewGuid():N}.part";
+        // Made whole beside its place, then moved: a move never replaces. An empty folder that is there makes way, unless it is the current one or a link, or the folder
+        // above may not be written; then it is filled by one move for each of its entries.
+        bool isFilled = Directory.Exists(full) && !MakesWay(full);
+        string beside = isFilled ? Path.Combine(full, WholeFile.PartBeside("")) : WholeFile.PartBeside(full);
         var moved = new List<string>();
         try
         {
@@ -56,12 +62,16 @@ public static class NewFolder
             {
                 string at = Path.Combine([beside, .. file.Name.Split('/')]);
                 Directory.CreateDirectory(Path.GetDirectoryName(at)!);
-                using FileStream stream = new(at, FileMode.CreateNew, FileAccess.Write);
-                stream.Write(file.Bytes);
+                WholeFile.WriteNew(at, stream => stream.Write(file.Bytes));
             }
 
-            if (!isThere)
+            if (!isFilled)
             {
+                if (Directory.Exists(full))
+                {
+                    Directory.Delete(full);
+                }
+
                 Directory.Move(beside, full);
                 return;
             }
@@ -84,6 +94,27 @@ public static class NewFolder
 
             Remove(beside);
             throw;
+        }
+    }
+
+    // The folder above must take a new one.
+    private static bool MakesWay(string full)
+    {
+        if (new DirectoryInfo(full).LinkTarget is not null || (Directory.GetCurrentDirectory() + Path.DirectorySeparatorChar).StartsWith(full + Path.DirectorySeparatorChar, StringComparison.Ordinal))
+        {
+            return false;
+        }
+
+        string aside = WholeFile.PartBeside(full);
+        try
+        {
+            Directory.CreateDirectory(aside);
+            Directory.Delete(aside);
+            return true;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return false;
         }
     }
 

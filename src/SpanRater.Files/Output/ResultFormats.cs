@@ -18,12 +18,12 @@ public static class ResultFormats
     {
         ArgumentNullException.ThrowIfNull(page);
         using var stream = new MemoryStream();
-        stream.Write(Encoding.UTF8.GetBytes(string.Concat(page.Notes.Select(n => $"# {n}\n"))));
+        stream.Write(Encoding.UTF8.GetBytes(string.Concat(page.Notes.Select(n => $"# {SpreadsheetText.Remark(n)}\n"))));
         using (CsvWriter writer = CsvWriter.Create(stream, new CsvWriterOptions { NewLine = "\n" }, leaveOpen: true))
         {
             foreach (string heading in page.Rows.Headings(units))
             {
-                writer.WriteField(heading);
+                writer.WriteField(SpreadsheetText.Write(heading));
             }
 
             writer.EndRecord();
@@ -37,7 +37,7 @@ public static class ResultFormats
                     }
                     else
                     {
-                        writer.WriteField(row[c]?.ToString() ?? "");
+                        writer.WriteField(SpreadsheetText.Write(row[c]?.ToString() ?? ""));
                     }
                 }
 

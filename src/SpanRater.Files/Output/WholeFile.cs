@@ -1,48 +1,48 @@
 namespace SpanRater.Files;
 
-/// <summary>Writes files that appear whole or not at all: written beside, then renamed.</summary>
+/// <summary>
+/// Writes files that appear whole or not at all: written beside, flushed to the disk, then renamed. A process that is killed at any moment leaves the old
+/// file, the new one, or none, and at most what was written beside: a file whose name ends in .part, which nothing reads and anyone may delete.
+/// </summary>
 public static class WholeFile
 {
     /// <summary>Writes a file.</summary>
-    /// <param name="path">Where it shall stand; a file there is replaced.</param>
+    /// <param name="path">Where it shall stand; a file there is replaced. A device, such as a printer or the null device, is written to.</param>
     /// <param name="bytes">What it shall hold.</param>
     /// <exception cref="IOException">It cannot be written; nothing is left behind.</exception>
     /// <exception cref="UnauthorizedAccessException">It may not be written; nothing is left behind.</exception>
     public static void Write(string path, ReadOnlySpan<byte> bytes)
     {
-        string beside = Beside(path, out string full);
-        try
-        {
-            using (FileStream stream = new(beside, FileMode.CreateNew, FileAccess.Write))
-            {
-                stream.Write(bytes);
-            }
-
-            File.Move(beside, full, overwrite: true);
-        }
-        catch
-        {
-            File.Delete(beside);
-            throw;
-        }
+        byte[] whole = bytes.ToArray();
+        Write(path, stream => stream.Write(whole));
     }
 
-    /// <summary>Writes a file that is too long to be held as bytes.</summary>
-    /// <param name="path">Where it shall stand; a file there is replaced.</param>
+    /// <summary>Writes a file that may be too long to be held as bytes.</summary>
+    /// <param name="path">Where it shall stand; a file there is replaced. A device is written to.</param>
     /// <param name="write">Writes what it shall hold.</param>
     /// <exception cref="IOException">It cannot be written; nothing is left behind.</exception>
     /// <exception cref="UnauthorizedAccessException">It may not be written; nothing is left behind.</exception>
     public static void Write(string path, Action<Stream> write)
     {
         ArgumentNullException.ThrowIfNull(write);
-        string beside = Beside(path, out string full);
+        string full = Path.GetFullPath(path);
+        if (Directory.Exists(full))
+        {
+            throw new IOException("it is a folder");
+        }
+
+        if (IsDevice(full))
+        {
+            // It holds no file that could be half, and must not be replaced by one.
+            using FileStream device = new(full, FileMode.Open, FileAccess.Write);
+            write(device);
+            return;
+        }
+
+        string beside = PartBeside(full);
         try
         {
-            using (FileStream stream = new(beside, FileMode.CreateNew, FileAccess.Write, FileShare.Read, 1 << 16))
-            {
-                write(stream);
-            }
-
+            WriteNew(beside, write);
             File.Move(beside, full, overwrite: true);
         }
         catch
@@ -52,14 +52,23 @@ public static class WholeFile
         }
     }
 
-    private static string Beside(string path, out string full)
-    {
-        full = Path.GetFullPath(path);
-        if (Directory.Exists(full))
-        {
-            throw new IOException("it is a folder");
-        }
+    /// <summary>The name of what is written beside a file or folder until it is whole.</summary>
+    /// <param name="full">The full path of the file or folder.</param>
+    internal static string PartBeside(string full) => $"{full}.{Guid.NewGuid():N}.part";
 
-        return $"{full}.{Guid.NewGuid():N}.part";
+    /// <summary>Writes a file that is not there yet, down to the disk: after a power cut a rename must not lead to a file without its bytes.</summary>
+    /// <param name="path">Its path.</param>
+    /// <param name="write">Writes what it shall hold.</param>
+    internal static void WriteNew(string path, Action<Stream> write)
+    {
+        using FileStream stream = new(path, FileMode.CreateNew, FileAccess.Write, FileShare.Read, 1 << 16);
+        write(stream);
+        stream.Flush(flushToDisk: true);
     }
+
+    // What Unix keeps there are devices and the streams of processes; only the shared memory holds files.
+    private static bool IsDevice(string full) =>
+        !OperatingSystem.IsWindows()
+        && (full.StartsWith("/dev/", StringComparison.Ordinal) || full.StartsWith("/proc/", StringComparison.Ordinal))
+        && !full.StartsWith("/dev/shm/", StringComparison.Ordinal);
 }

@@ -91,9 +91,6 @@ internal readonly record struct TableCell(string Text, Place Where)
 /// <summary>A row of a table.</summary>
 internal sealed class TableRow(Table table, int line, Dictionary<string, TableCell> cells, (int Cells, int Header)? isShort)
 {
-    /// <summary>Above every length, force, area and stress a bridge can have, in SI; far below what overflows.</summary>
-    private const double LargestValue = 1e15;
-
     /// <summary>Where the row starts.</summary>
     public Place Where => new(table.File, line, 1);
 
@@ -149,6 +146,12 @@ internal sealed class TableRow(Table table, int line, Dictionary<string, TableCe
         double? number = table.ReadNumber(cell);
         if (header.Column.Quantity == Quantity.Number)
         {
+            if (Math.Abs(number ?? 0) > QuantityText.LargestValue)
+            {
+                table.Findings.Error(cell.Where, $"\"{cell.Text}\" is too large to be true: check the number.");
+                return null;
+            }
+
             return number;
         }
 
@@ -159,7 +162,7 @@ internal sealed class TableRow(Table table, int line, Dictionary<string, TableCe
         }
 
         double? value = number * header.Unit.Size;
-        if (Math.Abs(value ?? 0) > LargestValue)
+        if (Math.Abs(value ?? 0) > QuantityText.LargestValue)
         {
             table.Findings.Error(cell.Where, $"\"{cell.Text}\" is too large to be true: check the number and the unit in the heading.");
             return null;
@@ -175,6 +178,12 @@ internal sealed class TableRow(Table table, int line, Dictionary<string, TableCe
         if (value <= 0)
         {
             table.Findings.Error(this[column].Where, $"{what} = {this[column].Text}: it must be above zero.");
+            return null;
+        }
+
+        if (value < QuantityText.LeastAboveZero)
+        {
+            table.Findings.Error(this[column].Where, $"\"{this[column].Text}\" is too small to be true: check the number and the unit in the heading.");
             return null;
         }
 

@@ -51,6 +51,12 @@ internal sealed class TableReader
         Table? table = null;
         while (reader.Read())
         {
+            if (reader.FieldCount > InputLimits.MostColumns)
+            {
+                findings.Error(new Place(file, (int)reader.LineNumber, 1), string.Create(CultureInfo.InvariantCulture, $"the row has {reader.FieldCount:N0} cells, and no table has more than {InputLimits.MostColumns}: check what the file is."));
+                return null;
+            }
+
             List<TableCell> cells = CellsOf(reader);
             if (cells.TrueForAll(c => c.IsBlank) || cells[0].Text.StartsWith('#'))
             {
@@ -64,6 +70,16 @@ internal sealed class TableReader
                 {
                     return null;
                 }
+            }
+            else if (table.Rows.Count == InputLimits.MostRows)
+            {
+                findings.Error(new Place(file, (int)reader.LineNumber, 1), string.Create(CultureInfo.InvariantCulture, $"the table has more than {InputLimits.MostRows:N0} rows, and what follows is not read: no table of a bridge is as long. Leave out what does not belong to it."));
+                return null;
+            }
+            else if (cells.Find(c => c.Text.Length > InputLimits.LongestCell) is { Text.Length: > 0 } longest)
+            {
+                findings.Error(longest.Where, string.Create(CultureInfo.InvariantCulture, $"the cell is {longest.Text.Length:N0} characters long, and {InputLimits.LongestCell:N0} are read: shorten it, or close its quotes."));
+                table.HasBrokenRows = true;
             }
             else
             {
@@ -137,7 +153,7 @@ internal sealed class TableReader
             next++;
             start = Math.Min(start, record.Length);
             cells.Add(new TableCell(
-                reader.GetString(i).Trim(),
+                SpreadsheetText.Read(reader.GetString(i).Trim()),
                 new Place(file, (int)reader.LineNumber, Encoding.UTF8.GetCharCount(record[..start]) + 1)));
         }
 

@@ -6,9 +6,6 @@ namespace SpanRater.Files;
 /// <summary>Reads a file as text, and refuses by name what is not text.</summary>
 internal static class TextFile
 {
-    private const int MostBytes = 64 * 1024 * 1024;
-    private const int LongestLine = 100_000;
-
     private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
     /// <summary>The text of a file, without a byte-order mark; null where it is refused.</summary>
@@ -25,9 +22,18 @@ internal static class TextFile
                 return null;
             }
 
-            if (new FileInfo(path).Length > MostBytes)
+            bool isToml = path.EndsWith(".toml", StringComparison.OrdinalIgnoreCase);
+            int most = isToml ? InputLimits.MostTomlBytes : InputLimits.MostBytes;
+            long length = new FileInfo(path).Length;
+            if (length > most)
             {
-                findings.Error(new Place(name), "is larger than 64 MB, which no table of a bridge is: check what it is.");
+                findings.Error(new Place(name), string.Create(CultureInfo.InvariantCulture, $"is larger than {most / (1024 * 1024)} MB, which no {(isToml ? "file of settings" : "table of a bridge")} is: check what it is."));
+                return null;
+            }
+
+            if (length == 0 && !OpensAsFile(path))
+            {
+                findings.Error(new Place(name), "is a pipe or a device, not a file: save what it holds as a file.");
                 return null;
             }
 
@@ -85,7 +91,7 @@ internal static class TextFile
         foreach (ReadOnlySpan<char> line in text.AsSpan().EnumerateLines())
         {
             number++;
-            if (line.Length > LongestLine)
+            if (line.Length > InputLimits.LongestLine)
             {
                 findings.Error(
                     new Place(name, number, 1),
@@ -95,6 +101,25 @@ internal static class TextFile
         }
 
         return text;
+    }
+
+    // What has no length is empty, or no file: a pipe that no one writes to would never open, so it is opened aside.
+    private static bool OpensAsFile(string path)
+    {
+        Task<bool> opening = Task.Run(() =>
+        {
+            using FileStream stream = File.OpenRead(path);
+            return stream.CanSeek;
+        });
+        try
+        {
+            return opening.Wait(InputLimits.LongestOpening) && opening.Result;
+        }
+        catch (AggregateException e) when (e.InnerException is IOException or UnauthorizedAccessException)
+        {
+            System.Runtime.ExceptionServices.ExceptionDispatchInfo.Throw(e.InnerException);
+            throw;
+        }
     }
 
     private static (int Line, int Column) PlaceOf(ReadOnlySpan<byte> bytes, int index)

@@ -1,3 +1,4 @@
+using Tomlyn;
 using Tomlyn.Parsing;
 using Tomlyn.Syntax;
 
@@ -24,7 +25,20 @@ internal sealed class TomlFile
     /// <summary>The tables of a text; null where it is not TOML.</summary>
     public static TomlFile? Read(string text, string file, FindingList findings)
     {
-        DocumentSyntax document = SyntaxParser.Parse(text, file, true);
+        DocumentSyntax document;
+        try
+        {
+            document = SyntaxParser.Parse(text, file, true);
+        }
+        catch (TomlException e)
+        {
+            // It gives up on brackets within brackets; what else it may throw is told by where it stands.
+            findings.Error(
+                e.Span is { } at ? new Place(file, at.Start.Line + 1, at.Start.Column + 1) : new Place(file),
+                e.Message.Contains("depth", StringComparison.OrdinalIgnoreCase) ? "brackets stand within brackets more than 64 deep, and no value is read so: close them." : "this is not TOML: mend what stands here; the rest of the file is read after that.");
+            return null;
+        }
+
         if (document.Diagnostics.Where(d => d.Kind == DiagnosticMessageKind.Error).MinBy(d => d.Span.Start.Offset) is { } first)
         {
             // One broken quote makes a cascade of messages; the first in the file is the one to mend.

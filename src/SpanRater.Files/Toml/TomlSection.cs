@@ -180,6 +180,12 @@ internal sealed class TomlSection(string file, string name, Place where, Finding
             return null;
         }
 
+        if (value < QuantityText.LeastAboveZero)
+        {
+            findings.Error(PlaceOf(key), $"{key} = {entries[key].Syntax.ToString().Trim()} is too small to be true: check the number and its unit.");
+            return null;
+        }
+
         return value;
     }
 

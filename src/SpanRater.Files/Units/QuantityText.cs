@@ -6,6 +6,12 @@ namespace SpanRater.Files;
 /// <summary>Reads numbers and quantities as people write them.</summary>
 internal static partial class QuantityText
 {
+    /// <summary>Above every length, force, area and stress a bridge can have, in SI; far below what overflows.</summary>
+    public const double LargestValue = 1e15;
+
+    /// <summary>Below every dimension that is above zero, in SI; far above what underflows where it is squared and divided by.</summary>
+    public const double LeastAboveZero = 1e-12;
+
     private const double Foot = 0.3048;
     private const double Inch = 0.0254;
 
@@ -70,6 +76,11 @@ internal static partial class QuantityText
         }
 
         double metres = (feet * Foot) + (inches * Inch);
+        if (metres > LargestValue)
+        {
+            return (null, TooLarge(text));
+        }
+
         return (match.Groups["sign"].Value is "-" or "−" ? -metres : metres, null);
     }
 
@@ -96,7 +107,7 @@ internal static partial class QuantityText
                 }
 
                 (double? value, string? wrong) = ReadNumber(number, commaIsDecimalMark: false);
-                return (value * unit.Size, wrong);
+                return Math.Abs(value * unit.Size ?? 0) > LargestValue ? (null, TooLarge(text)) : (value * unit.Size, wrong);
             }
 
             if (!(quantity == Quantity.Length && LooksLikeTape(trimmed)))
@@ -125,6 +136,8 @@ internal static partial class QuantityText
             : $"\"{spelling}\" is a unit of {Name(known.Quantity)}; for {Name(quantity)}, {expected}";
     }
 
+    private static string TooLarge(string text) => $"\"{text}\" is too large to be true: check the number and its unit.";
+
     private static string Name(Quantity quantity) => quantity switch
     {
         Quantity.Length => "a length",
@@ -141,17 +154,18 @@ internal static partial class QuantityText
 
     private static double Plain(string digits) => double.Parse(digits, NumberStyles.Float, CultureInfo.InvariantCulture);
 
-    [GeneratedRegex(@"^[+-]?(\d+([.,]\d*)?|[.,]\d+)([eE][+-]?\d{1,3})?$", RegexOptions.CultureInvariant)]
+    // Digits are those of ASCII: \d would take the digits of every script, which no number is made of here.
+    [GeneratedRegex(@"^[+-]?([0-9]+([.,][0-9]*)?|[.,][0-9]+)([eE][+-]?[0-9]{1,3})?$", RegexOptions.CultureInvariant)]
     private static partial Regex NumberPattern();
 
-    [GeneratedRegex(@"^(?<number>[+\-−]?[\d.,]+([eE][+-]?\d+)?)\s*(?<unit>.*)$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^(?<number>[+\-−]?[0-9.,]+([eE][+-]?[0-9]+)?)\s*(?<unit>.*)$", RegexOptions.CultureInvariant)]
     private static partial Regex NumberThenUnit();
 
-    [GeneratedRegex(@"['’′""”″]|\d\s*(ft|feet|foot|in|inch|inches)\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"['’′""”″]|[0-9]\s*(ft|feet|foot|in|inch|inches)\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex TapeMark();
 
     [GeneratedRegex(
-        @"^(?<sign>[+\-−]?)\s*(?=.*\d)((?<ft>\d+(\.\d+)?)\s*(ft|feet|foot|['’′](?!'))\s*-?\s*)?(?<inches>((?<in>\d+(\.\d+)?)?([\s-]*(?<=^|[\s-])(?<over>\d+)\s*/\s*(?<under>\d+))?)\s*(inches|inch|in|""|”|″|''))?$",
+        @"^(?<sign>[+\-−]?)\s*(?=.*[0-9])((?<ft>[0-9]+(\.[0-9]+)?)\s*(ft|feet|foot|['’′](?!'))\s*-?\s*)?(?<inches>((?<in>[0-9]+(\.[0-9]+)?)?([\s-]*(?<=^|[\s-])(?<over>[0-9]+)\s*/\s*(?<under>[0-9]+))?)\s*(inches|inch|in|""|”|″|''))?$",
         RegexOptions.CultureInvariant | RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture)]
     private static partial Regex TapePattern();
 }

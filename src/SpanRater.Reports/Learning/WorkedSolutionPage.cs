@@ -70,8 +70,7 @@ public static class WorkedSolutionPage
     {
         ArgumentNullException.ThrowIfNull(worked);
         string place = worked.Steps[step].Kind == StepKind.WholeTruss ? "reactions" : Place(worked, worked.Steps[step]);
-        string safe = string.Concat(place.Select(c => char.IsAsciiLetterOrDigit(c) || c is '-' ? c : '_'));
-        return string.Create(CultureInfo.InvariantCulture, $"step-{step + 1:00}-{safe}.png");
+        return string.Create(CultureInfo.InvariantCulture, $"step-{step + 1:00}-{FileNames.Of(place)}.png");
     }
 
     /// <summary>What a step works at, in a table: the joint, or "whole truss", "section".</summary>

@@ -22,7 +22,8 @@ internal sealed class ConnectionRater
     /// <param name="loads">The live loads.</param>
     /// <param name="crossings">The trusses with their dead load on: one for both where they are alike.</param>
     /// <param name="members">The rows of the members.</param>
-    public static IReadOnlyList<PartRow> Rows(Bridge bridge, RatingMethod method, IReadOnlyList<LiveLoad> loads, TrussCrossing[] crossings, IReadOnlyList<MemberRow> members)
+    /// <param name="stop">Ends the work between two live loads.</param>
+    public static IReadOnlyList<PartRow> Rows(Bridge bridge, RatingMethod method, IReadOnlyList<LiveLoad> loads, TrussCrossing[] crossings, IReadOnlyList<MemberRow> members, CancellationToken stop)
     {
         if (bridge.Connections.Count == 0)
         {
@@ -34,6 +35,7 @@ internal sealed class ConnectionRater
         var rows = new List<PartRow>();
         foreach (LiveLoad load in loads)
         {
+            stop.ThrowIfCancellationRequested();
             // A load that the members are not rated for, or that is withheld, is not rated here either; the members say so.
             if (members.Where(r => r.Vehicle == load).All(r => r.IsAboutItsVehicle) || SharedLiveLoad.Of(load, bridge, method, impact).Shared is not { } shared)
             {

@@ -23,7 +23,8 @@ internal sealed class FloorRater
     /// <param name="bridge">The bridge.</param>
     /// <param name="method">The method.</param>
     /// <param name="loads">The live loads.</param>
-    public static IReadOnlyList<PartRow> Rows(Bridge bridge, RatingMethod method, IReadOnlyList<LiveLoad> loads)
+    /// <param name="stop">Ends the work between two live loads.</param>
+    public static IReadOnlyList<PartRow> Rows(Bridge bridge, RatingMethod method, IReadOnlyList<LiveLoad> loads, CancellationToken stop)
     {
         if (bridge.Floor is not { } floor)
         {
@@ -33,7 +34,14 @@ internal sealed class FloorRater
         var rater = new FloorRater(bridge, floor, method, loads);
         var onFloor = new FloorLoading(bridge, floor, method);
         // A vehicle that stands for its loading is not rated by its axles alone, here as on the trusses.
-        return [.. loads.Where(l => l is not Vehicle { LaneLoading: not null }).SelectMany(load => onFloor.DemandsOf(load).GroupBy(d => (d.Part.Index, d.Effect, d.Sense)).SelectMany(same => rater.RowsOf(load, [.. same])))];
+        var rows = new List<PartRow>();
+        foreach (LiveLoad load in loads.Where(l => l is not Vehicle { LaneLoading: not null }))
+        {
+            stop.ThrowIfCancellationRequested();
+            rows.AddRange(onFloor.DemandsOf(load).GroupBy(d => (d.Part.Index, d.Effect, d.Sense)).SelectMany(same => rater.RowsOf(load, [.. same])));
+        }
+
+        return rows;
     }
 
     // Of several panel points the one with the lowest factor; after it that with a legal vehicle beside an emergency vehicle, where one is.

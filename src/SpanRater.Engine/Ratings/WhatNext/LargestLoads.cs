@@ -46,11 +46,13 @@ public sealed class LargestLoads
     /// <param name="bridge">The bridge; it must have the dead load case DC.</param>
     /// <param name="method">The method.</param>
     /// <param name="vehicles">The vehicles to scale.</param>
-    public static Outcome<LargestLoads> Of(Bridge bridge, RatingMethod method, IReadOnlyList<LiveLoad> vehicles)
+    /// <param name="stop">Ends the work between two vehicles.</param>
+    /// <exception cref="OperationCanceledException">It was told to stop.</exception>
+    public static Outcome<LargestLoads> Of(Bridge bridge, RatingMethod method, IReadOnlyList<LiveLoad> vehicles, CancellationToken stop = default)
     {
         ArgumentNullException.ThrowIfNull(vehicles);
         LiveLoad[] loads = [Axle(AxleClass(vehicles)), People(), .. vehicles];
-        return BridgeRater.Rate(bridge, method, loads).TryGet(out BridgeRating? rating, out Refusal? refusal) ? new LargestLoads(rating, loads) : refusal;
+        return BridgeRater.Rate(bridge, method, loads, stop).TryGet(out BridgeRating? rating, out Refusal? refusal) ? new LargestLoads(rating, loads) : refusal;
     }
 
     /// <summary>One axle of 10 kN, its wheels 6 ft apart.</summary>

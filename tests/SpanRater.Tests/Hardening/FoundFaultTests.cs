@@ -1,0 +1,95 @@
+using SpanRater.Tests.CommandLine;
+
+namespace SpanRater.Tests.Hardening;
+
+/// <summary>What spoiled inputs brought to light, each in its smallest form: it once ended with a fault of the program.</summary>
+public sealed class FoundFaultTests : IDisposable
+{
+    private readonly BridgeOnDisk bridge = new();
+
+    public void Dispose() => bridge.Dispose();
+
+    [Theory]
+    [InlineData("an argument", "check", "")]
+    [InlineData("an argument", "exercise", "check", "")]
+    [InlineData("--out", "check", "bridge", "--out", "")]
+    [InlineData("--picture", "check", "bridge", "--picture", "")]
+    [InlineData("--catalogue", "check", "bridge", "--catalogue", "")]
+    [InlineData("--key", "exercise", "check", "answers.csv", "--key", "")]
+    public void Run_BlankArgument_IsRefusedByItsPlace(string place, params string[] args)
+    {
+        Run run = Run.Of(args);
+        Assert.Equal((1, $"spanrater: {place} \"\" is blank: give it a value, or leave it out. In a script, is a variable not set?\n", ""), (run.Status, run.Error, run.Output));
+    }
+
+    [Fact]
+    public void Check_BracketsWithinBrackets_AreRefusedByName()
+    {
+        bridge.Append("bridge.toml", $"deep = {new string('[', 65)}\n");
+        Run run = Run.Of("check", bridge.Folder);
+        Assert.Equal(1, run.Status);
+        Assert.Contains("bridge.toml", run.Error, StringComparison.Ordinal);
+        Assert.Contains("brackets stand within brackets more than 64 deep, and no value is read so: close them.", run.Error, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("１２")]
+    [InlineData("٣")]
+    public void Check_DigitsOfAnotherScript_AreNoNumber(string digits)
+    {
+        bridge.Replace("joints.csv", "L1,12,", $"L1,{digits},");
+        Run run = Run.Of("check", bridge.Folder);
+        Assert.Equal((1, $"joints.csv:3:4: \"{digits}\" is not a number.\n"), (run.Status, run.Error));
+    }
+
+    [Fact]
+    public void Check_DigitsOfAnotherScriptAsATapeReadsThem_AreNoLength()
+    {
+        bridge.Replace("joints.csv", "L1,12,", "L1,１２',");
+        Run run = Run.Of("check", bridge.Folder);
+        Assert.Equal((1, "joints.csv:3:4: \"１２'\" is not a length: write feet and inches as 16 ft 6 in or 16'-6\", or a number in the unit of the heading.\n"), (run.Status, run.Error));
+    }
+
+    [Fact]
+    public void Check_TapeWithMoreDigitsThanADoubleHolds_IsTooLarge()
+    {
+        string digits = new('9', 400);
+        bridge.Replace("joints.csv", "L1,12,", $"L1,{digits}',");
+        Run run = Run.Of("check", bridge.Folder);
+        Assert.Equal((1, $"joints.csv:3:4: \"{digits}'\" is too large to be true: check the number and its unit.\n"), (run.Status, run.Error));
+    }
+
+    [Fact]
+    public void Check_QuantityThatOverflowsInItsUnit_IsTooLarge()
+    {
+        bridge.Replace("bridge.toml", "roadway = \"12 ft\"", "roadway = \"1e300 ft\"");
+        Run run = Run.Of("check", bridge.Folder);
+        Assert.Equal(1, run.Status);
+        Assert.Contains("\"1e300 ft\" is too large to be true: check the number and its unit.", run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Post_LacingOfNoThickness_IsRefusedAsTooSmall()
+    {
+        using BridgeOnDisk laced = LacedKingPost.Make();
+        laced.Replace("lacing.csv", "9,2,0.25,1", "9,2,1e-308,1");
+        Run run = Run.Of("post", laced.Folder);
+        Assert.Equal((1, "lacing.csv:2:28: \"1e-308\" is too small to be true: check the number and the unit in the heading.\n"), (run.Status, run.Error));
+    }
+
+    [Fact]
+    public void Check_LinkThatLeadsNowhere_IsNotPassedOver()
+    {
+        File.CreateSymbolicLink(bridge.PathOf("floor.csv"), "nowhere.csv");
+        Run run = Run.Of("check", bridge.Folder);
+        Assert.Equal((1, "floor.csv: cannot be read (it is not there): check that it is there and that you may read it.\n"), (run.Status, run.Error));
+    }
+
+    [Fact]
+    public void Check_LinkThatLeadsToItself_IsRefused()
+    {
+        File.CreateSymbolicLink(bridge.PathOf("floor.csv"), "floor.csv");
+        Run run = Run.Of("check", bridge.Folder);
+        Assert.Equal((1, "floor.csv: cannot be read (it could not be opened): check that it is there and that you may read it.\n"), (run.Status, run.Error));
+    }
+}
