@@ -23,7 +23,7 @@ internal sealed class TrafficBlock(int capacity)
 /// Cuts a file into blocks of whole lines, in constant memory. A cell holds no line break, so that every line break ends a line. Where blocks are cut depends on the file and
 /// the size of a block alone.
 /// </summary>
-internal sealed class TrafficBlocks : IDisposable
+internal sealed class TrafficBlocks
 {
     private readonly Stream stream;
     private readonly byte[] carried;
@@ -32,8 +32,8 @@ internal sealed class TrafficBlocks : IDisposable
     private long nextIndex;
     private bool isAtEnd;
 
-    /// <summary>Opens a file and reads its header.</summary>
-    /// <param name="stream">The file.</param>
+    /// <summary>Starts at the beginning of a file.</summary>
+    /// <param name="stream">The file; whoever opened it closes it.</param>
     /// <param name="blockSize">Bytes of a block: at least the longest line there may be.</param>
     public TrafficBlocks(Stream stream, int blockSize)
     {
@@ -117,8 +117,6 @@ internal sealed class TrafficBlocks : IDisposable
             }
         }
     }
-
-    public void Dispose() => stream.Dispose();
 }
 
 /// <summary>Ends the reading of a file that is no traffic record.</summary>

@@ -92,7 +92,7 @@ internal sealed class TrafficHeader
 
     // "load [kip]" is meant as loads and not as a column of its own, and so is "spacings (ft)".
     private static bool IsMeantAsOwn(string name) => Columns.Any(c =>
-        NameOf(name).StartsWith(c.Name, StringComparison.OrdinalIgnoreCase) && (NameOf(name).Length == c.Name.Length || !char.IsLetter(NameOf(name)[c.Name.Length]))
+        (NameOf(name).StartsWith(c.Name, StringComparison.OrdinalIgnoreCase) && (NameOf(name).Length == c.Name.Length || !char.IsLetter(NameOf(name)[c.Name.Length])))
         || NearestName.Find(NameOf(name), [c.Name]) is not null);
 
     private static string NameOf(string cell)
