@@ -12,7 +12,7 @@ internal sealed class SurveyRun
     private readonly SurveyAsked asked;
     private readonly SurveyStore? store;
     private readonly Surroundings surroundings;
-    private readonly IReadOnlyList<SurveyedInput> catalogues;
+    private readonly SurveyedInput[] catalogues;
 
     public SurveyRun(SurveyAsked asked, SurveyStore? store, Surroundings surroundings)
     {
@@ -49,8 +49,8 @@ internal sealed class SurveyRun
 
     private SurveyedBridge Rate(string path, string shown)
     {
-        IReadOnlyList<SurveyedInput> inputs = InputsOf(path);
-        string? hash = inputs.Count == 0 ? null : HashOf(inputs);
+        SurveyedInput[] inputs = InputsOf(path);
+        string? hash = inputs.Length == 0 ? null : HashOf(inputs);
         if (hash is not null && store?.Kept(hash, shown) is { } kept)
         {
             return kept;
@@ -90,6 +90,6 @@ internal sealed class SurveyRun
         }
     }
 
-    private static string HashOf(IReadOnlyList<SurveyedInput> inputs) =>
+    private static string HashOf(SurveyedInput[] inputs) =>
         Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(string.Concat(inputs.Select(i => $"{i.Name}\0{i.Hash}\n")))));
 }
