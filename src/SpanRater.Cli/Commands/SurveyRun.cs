@@ -12,7 +12,7 @@ internal sealed class SurveyRun
     private readonly SurveyAsked asked;
     private readonly SurveyStore? store;
     private readonly Surroundings surroundings;
-    private readonly IReadOnlyList<SurveyedInput> catalogues;
+    private readonly SurveyedInput[] catalogues;
 
     public SurveyRun(SurveyAsked asked, SurveyStore? store, Surroundings surroundings)
     {
@@ -90,6 +90,6 @@ internal sealed class SurveyRun
         }
     }
 
-    private static string HashOf(IReadOnlyList<SurveyedInput> inputs) =>
+    private static string HashOf(SurveyedInput[] inputs) =>
         Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(string.Concat(inputs.Select(i => $"{i.Name}\0{i.Hash}\n")))));
 }
