@@ -42,7 +42,7 @@ internal static partial class FaultReport
         ? WhatOf(inner)
         : $"{fault.GetType().Name}: {WithoutPaths(fault.Message)}";
 
-    private static IEnumerable<string> FramesOf(Exception fault)
+    private static string[] FramesOf(Exception fault)
     {
         IEnumerable<string> own = new StackTrace(fault.InnerException ?? fault, fNeedFileInfo: false).GetFrames()
             .Select(f => f.GetMethod()).OfType<MethodBase>()
