@@ -16,7 +16,7 @@ public static class InputLimits
     public const int LongestLine = 100_000;
 
     /// <summary>Characters of a cell, notes among them.</summary>
-    public const int LongestCell = 5_000;
+    public const int LongestCell = 20_000;
 
     /// <summary>Cells of a row: ten times the widest table.</summary>
     public const int MostColumns = 500;

@@ -38,6 +38,7 @@ public sealed class ExplainPartTests : IDisposable
 
     // By hand, EV3 with its tandem at L1 and one panel on (16 ft panels, driving to the right, front axle at 35 ft): the line of the hip vertical is 1 at L1, so it takes
     // 31 + 31·12/16 = 54.25 kip, half on each bar, up; the chord L0L1 pulls 52.5 kip, half on each bar, to the left.
+    // Along 129.42° that is 7.68 cos 50.58° = 4.88 of its dead force, and 3.84 sin 129.42° = 2.97 of the hip vertical's.
     [Fact]
     public void Pin_TellsWearAndSource_AndWhatEachBarPushes()
     {
@@ -45,9 +46,9 @@ public sealed class ExplainPartTests : IDisposable
 
         Assert.Contains("Diameter as built 2.25 in, of which 2.125 in is left; source: callipered at one end; worn under the hip vertical.", output, StringComparison.Ordinal);
         Assert.Contains("Worst at floor, bars 4 and 5, along 129.42° from horizontal, counter-clockwise as seen in elevation", output, StringComparison.Ordinal);
-        Assert.Matches(@"1 +L0L1 +7\.68 +180\.0 +26\.25 +180\.0", output);
-        Assert.Matches(@"3 +L1U1 +3\.84 +90\.0 +27\.13 +90\.0", output);
-        Assert.Matches(@"4 +floor +3\.84 +270\.0 +27\.13 +270\.0", output);
+        Assert.Matches(@"1 +L0L1 +7\.68 +180\.0 +4\.876 +26\.25 +180\.0", output);
+        Assert.Matches(@"3 +L1U1 +3\.84 +90\.0 +2\.967 +27\.13 +90\.0", output);
+        Assert.Matches(@"4 +floor +3\.84 +270\.0 +-2\.967 +27\.13 +270\.0", output);
     }
 
     // By hand: contact √(0.01·8992 lb·2.5) in = 14.99 in = 0.381 m; 0.8·40·(0.55/4 − 0.381/8) = 2.88 kN·m.
