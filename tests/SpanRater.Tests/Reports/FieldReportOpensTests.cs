@@ -104,7 +104,10 @@ public sealed partial class FieldReportOpensTests
         {
             string title = fold.Element("summary")!.Value;
             string member = title.Split(": ")[1].Split(" in ")[0];
-            foreach (Match given in fold.Descendants("li").Select(l => Dead().Match(l.Value)).Where(m => m.Success))
+
+            // A rod that goes slack first is told before the member itself, with its own dead forces; of one that only pulls nothing goes in.
+            XElement? own = fold.Descendants("ul").LastOrDefault(u => u.ElementsBeforeSelf("p").Last().Value == "What goes in:");
+            foreach (Match given in (own?.Elements("li") ?? []).Select(l => Dead().Match(l.Value)).Where(m => m.Success))
             {
                 double force = double.Parse(given.Groups["force"].Value, CultureInfo.InvariantCulture);
                 IEnumerable<double> worked = all.Elements("div").Elements("details").Where(d => d.Element("summary")!.Value.StartsWith($"Case {given.Groups["case"].Value}", StringComparison.Ordinal))
