@@ -58,7 +58,7 @@ public sealed class InputLimitTests : IDisposable
         var joints = new StringBuilder(BridgeOnDisk.Joints);
         for (int i = 0; i < InputLimits.MostJoints; i++)
         {
-            joints.Append("X").Append(i).Append(',').Append(i).Append(",100,,,\n");
+            joints.Append('X').Append(i).Append(',').Append(i).Append(",100,,,\n");
         }
 
         bridge.Write("joints.csv", joints.ToString());
