@@ -46,9 +46,12 @@ public sealed class ExplainPartTests : IDisposable
 
         Assert.Contains("Diameter as built 2.25 in, of which 2.125 in is left; source: callipered at one end; worn under the hip vertical.", output, StringComparison.Ordinal);
         Assert.Contains("Worst at floor, bars 4 and 5, along 129.42° from horizontal, counter-clockwise as seen in elevation", output, StringComparison.Ordinal);
-        Assert.Matches(@"1 +L0L1 +7\.68 +180\.0 +4\.876 +26\.25 +180\.0", output);
-        Assert.Matches(@"3 +L1U1 +3\.84 +90\.0 +2\.967 +27\.13 +90\.0", output);
-        Assert.Matches(@"4 +floor +3\.84 +270\.0 +-2\.967 +27\.13 +270\.0", output);
+
+        // Along, by hand: 7.68·cos(180° − 129.42°) = 4.876, 3.84·cos(90° − 129.42°) = 2.967; arms are middles less 7.875 in.
+        Assert.Matches(@"1 +L0L1 +7\.68 +180\.0 +4\.876 +26\.25 +180\.0 +16\.667 +7\.500", output);
+        Assert.Matches(@"3 +L1U1 +3\.84 +90\.0 +2\.967 +27\.13 +90\.0 +20\.956 +5\.375", output);
+        Assert.Matches(@"4 +floor +3\.84 +270\.0 +-2\.967 +27\.13 +270\.0 +-20\.956 +4\.125", output);
+        Assert.Contains("over the bars before it: dead 0.63919 kip·ft, live 3.3114 kip·ft", output, StringComparison.Ordinal);
     }
 
     // By hand: contact √(0.01·8992 lb·2.5) in = 14.99 in = 0.381 m; 0.8·40·(0.55/4 − 0.381/8) = 2.88 kN·m.
