@@ -37,7 +37,7 @@ public sealed class TrafficCountTests : IDisposable
         Truss truss = tally.Plan.Bridge.Truss;
         Assert.True(InfluenceLines.Of(truss).TryGet(out InfluenceLines? lines, out _));
         (int Line, AxleTrain Train)[] trains = [.. Trains(Record)];
-        Assert.NotEmpty(tally.Plan.Effects.Where(e => e.Member is not null));
+        Assert.Contains(tally.Plan.Effects, e => e.Member is not null);
         Assert.All(tally.Plan.Effects.Where(e => e.Member is not null), effect =>
         {
             (double Force, int Line)[] peaks = [.. trains.Select(t => (new RollingPlan(truss.Stations, t.Train).PeaksOf(lines.Members[effect.Member!.Value].Line).Of(effect.Sense!.Value), t.Line)).Select(p => (Math.Abs(p.Item1?.Force ?? 0), p.Line))];
