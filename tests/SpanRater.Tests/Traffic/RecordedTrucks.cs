@@ -56,13 +56,13 @@ internal static class RecordedTrucks
     }
 
     /// <summary>A record counted by so many workers in blocks of any size.</summary>
-    public static TrafficReading? Count(TrafficPlan plan, string record, FindingList findings, int workers = 1, int blockSize = 1 << 16, CancellationToken stop = default) =>
-        Count(plan, Encoding.UTF8.GetBytes(record), findings, workers, blockSize, stop);
+    public static TrafficReading? Count(TrafficPlan plan, string record, FindingList findings, int workers = 1, int blockSize = 1 << 16) =>
+        Count(plan, Encoding.UTF8.GetBytes(record), findings, workers, blockSize);
 
-    public static TrafficReading? Count(TrafficPlan plan, byte[] record, FindingList findings, int workers = 1, int blockSize = 1 << 16, CancellationToken stop = default)
+    public static TrafficReading? Count(TrafficPlan plan, byte[] record, FindingList findings, int workers = 1, int blockSize = 1 << 16)
     {
         using var stream = new MemoryStream(record);
-        return TrafficFile.Read(stream, "trucks.csv", plan, findings, workers, blockSize, stop: stop);
+        return TrafficFile.Read(stream, "trucks.csv", plan, findings, workers, blockSize, stop: TestContext.Current.CancellationToken);
     }
 
     /// <summary>A record that must be read.</summary>

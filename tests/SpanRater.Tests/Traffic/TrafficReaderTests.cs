@@ -128,6 +128,17 @@ public sealed class TrafficReaderTests : IDisposable
         });
     }
 
+    // Stopped by the first block that is told: what is left is not read, and nothing is given back.
+    [Fact]
+    public void File_InterruptedOnTheWay_EndsTheReading()
+    {
+        TrafficPlan plan = RecordedTrucks.Plan(bridge.Folder);
+        using var stream = new MemoryStream(Encoding.UTF8.GetBytes(RecordedTrucks.Record(9, days: 20, aDay: 40)));
+        using var stop = new CancellationTokenSource();
+        Assert.Throws<OperationCanceledException>(() => TrafficFile.Read(stream, "trucks.csv", plan, new FindingList(), workers: 2, blockSize: 1000, progress: _ => stop.Cancel(), stop: stop.Token));
+        Assert.True(stream.Position < stream.Length);
+    }
+
     [Fact]
     public void File_WithAByteOrderMarkAndLineEndsOfTwo_IsRead()
     {
