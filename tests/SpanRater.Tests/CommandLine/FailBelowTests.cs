@@ -28,7 +28,7 @@ public sealed class FailBelowTests
     }
 
     [Fact]
-    public void FailBelow_ALimitThatIsTheFactorItself_IsNotUndercut() => 
+    public void FailBelow_ALimitThatIsTheFactorItself_IsNotUndercut() =>
         Assert.True(!SafeLoad.IsBelow(0.1 + 0.2 + 0.7, 1.0) && !SafeLoad.IsBelow(1 - 1e-12, 1.0) && SafeLoad.IsBelow(0.999, 1.0));
 
     [Theory]
