@@ -38,7 +38,6 @@ public sealed class ExplainPartTests : IDisposable
 
     // By hand, EV3 with its tandem at L1 and one panel on (16 ft panels, driving to the right, front axle at 35 ft): the line of the hip vertical is 1 at L1, so it takes
     // 31 + 31·12/16 = 54.25 kip, half on each bar, up; the chord L0L1 pulls 52.5 kip, half on each bar, to the left.
-    // Along 129.42° that is 7.68 cos 50.58° = 4.88 of its dead force, and 3.84 sin 129.42° = 2.97 of the hip vertical's.
     [Fact]
     public void Pin_TellsWearAndSource_AndWhatEachBarPushes()
     {
