@@ -49,7 +49,7 @@ internal static class ManyBridges
         if (index == count / 4)
         {
             string members = Path.Combine(at, BridgeFolder.MembersFile);
-            File.WriteAllText(members, File.ReadAllText(members).Replace(",L1,", ",L99,", StringComparison.Ordinal));
+            File.WriteAllText(members, File.ReadAllText(members).Replace(",L0,", ",L99,", StringComparison.Ordinal));
         }
         else if (index == count / 2)
         {
