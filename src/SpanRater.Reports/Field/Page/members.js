@@ -98,7 +98,7 @@ const Members = (() => {
       const brings = peak === null ? null : Rolling.onTruss(peak, roll.vehicle.shares[roll.truss]);
       const where = brings === null ? (peaks[m] === null ? "not available here" : "none") : `${force(facts, Math.abs(brings))} ${unit}`;
       const found = rating.factors[roll.truss][m][s];
-      lines.push([`most ${sense}`, `${where}; factor ${factorText(found)}${found.heldBy === undefined ? "" : `, where ${short(facts.members[found.heldBy].name)} goes slack`}`]);
+      lines.push([`most ${sense}`, `${where}; ${found.factor === null ? "" : "factor "}${factorText(found)}${found.heldBy === undefined ? "" : `, where ${short(facts.members[found.heldBy].name)} goes slack`}`]);
     });
     return { title: member.name + (member.role === "" ? "" : `, ${member.role}`), lines };
   }
