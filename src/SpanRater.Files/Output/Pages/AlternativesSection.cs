@@ -72,7 +72,10 @@ internal static class AlternativesSection
         [
             Row(AsItIs, alternatives.Lowest, "", alternatives.Present),
             .. alternatives.All.Select(a => Row(AlternativeWording.Name(a.Kind), a.Lowest, AlternativeWording.Gain(a.Gain), a.Posting)),
-        ]) { Shows = [alternatives.Lowest, .. alternatives.All.Select(a => a.Lowest)] };
+        ])
+    {
+        Shows = [alternatives.Lowest, .. alternatives.All.Select(a => a.Lowest)],
+    };
 
     private static IReadOnlyList<object?> Row(string name, RatingRow? lowest, string gain, Posting? posting) =>
     [

@@ -129,7 +129,10 @@ public static class MeasurePage
                     Where(r), $"{Length(r.Reading.Value, units)} ± {Length(r.Reading.Doubt, units)}", Words.Factor(r.Row.Factor), Words.Factor(r.AtWorst),
                     double.IsFinite(r.Urgency) ? r.Urgency : "most", Words.Of(r.Row.Sense), RatingWording.Under(r.Row), r.Reading.Seen.Origin.Photo,
                 ]),
-            ]) { Shows = shown.Select(r => r.Row).ToArray() };
+            ])
+        {
+            Shows = [.. shown.Select(r => r.Row)],
+        };
     }
 
     private static ResultTable FactorTable(IEnumerable<DoubtfulFactor> factors) => new(

@@ -167,7 +167,10 @@ public static class PostingPage
                 .. posting.Legal.Any(l => PostingWording.Mode(l) is not null) ? [HeldBy(r) ?? ""] : Array.Empty<object?>(),
                 r.Level.Name,
             ]),
-        ]) { Shows = [.. posting.Legal.Select(r => r.Lowest)] };
+        ])
+    {
+        Shows = [.. posting.Legal.Select(r => r.Lowest)],
+    };
 
     private static ResultTable Emergency(Posting posting) => new(
         [new("vehicle"), new("gross [US ton]"), new("single axle [US ton]"), new("tandem [US ton]"), new("factor"), new(PartWords.Headings(posting.Rating).Name), new(PartWords.Headings(posting.Rating).In), .. posting.Emergency.Any(r => PostingWording.Mode(r) is not null) ? [new ResultColumn("by")] : Array.Empty<ResultColumn>(), new("level")],
@@ -184,7 +187,10 @@ public static class PostingPage
                 .. posting.Emergency.Any(l => PostingWording.Mode(l) is not null) ? [HeldBy(r) ?? ""] : Array.Empty<object?>(),
                 r.Level.Name,
             ]),
-        ]) { Shows = [.. posting.Emergency.Select(r => r.Lowest)] };
+        ])
+    {
+        Shows = [.. posting.Emergency.Select(r => r.Lowest)],
+    };
 
     private static ResultTable Others(Posting posting) => new(
         [new("load"), new("class"), new("as entered"), new("factor"), new(PartWords.Headings(posting.Rating).Name), new(PartWords.Headings(posting.Rating).In), new("level")],
@@ -199,7 +205,10 @@ public static class PostingPage
                 o.Deciding is { Factor: not null } acting ? RatingWording.ActsIn(acting) : "",
                 o.Deciding?.Level.Name ?? "",
             ]),
-        ]) { Shows = [.. posting.Others.Select(o => o.Deciding)] };
+        ])
+    {
+        Shows = [.. posting.Others.Select(o => o.Deciding)],
+    };
 
     private static string Other(OtherLoad load) => $"{load.Vehicle.Name} {PostingWording.InTable(load.Verdict)}{(load.Deciding?.Factor is { } factor ? $" ({PostingWording.Factor(factor)})" : "")}";
 
