@@ -11,6 +11,9 @@ public sealed class Chromium : IAsyncLifetime
 {
     public const string None = "no Chromium was found: install the package chromium, or name its program in the variable CHROMIUM";
 
+    // What a page may take to do what it is asked [ms].
+    private const float Patience = 180_000;
+
     private IPlaywright? playwright;
     private IBrowser? browser;
 
@@ -29,7 +32,7 @@ public sealed class Chromium : IAsyncLifetime
         }
 
         playwright = await Playwright.CreateAsync();
-        browser = await playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions { ExecutablePath = Program, Args = ["--no-sandbox", "--disable-gpu"] });
+        browser = await playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions { ExecutablePath = Program, Args = ["--no-sandbox", "--disable-gpu"], Timeout = Patience });
     }
 
     public async ValueTask DisposeAsync()
@@ -61,6 +64,9 @@ public sealed class Chromium : IAsyncLifetime
     {
         Assert.SkipWhen(browser is null, None);
         IBrowserContext context = await browser!.NewContextAsync(new BrowserNewContextOptions { Offline = true, ViewportSize = new ViewportSize { Width = width, Height = height }, ColorScheme = scheme });
+
+        // Tests ask what is right, not how fast it comes: a machine with other work has its time.
+        context.SetDefaultTimeout(Patience);
         IPage page = await context.NewPageAsync();
         var open = new OpenPage(context, page);
         page.Console += (_, message) => open.Said.Add(message.Text);
