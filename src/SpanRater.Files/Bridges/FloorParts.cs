@@ -56,7 +56,13 @@ internal sealed class FloorParts(FloorTable table, Truss truss, BridgeToml said,
         }
 
         BeamMake? make = MakeOf(row, span, SystemKind.Stringer);
-        return new StringerPart(row.Name, index, row.Spacing ?? 0, span) { Make = make, Count = row.Count, OwnWeight = WeightOf(row), TopWidth = TopWidthOf(row.Section) };
+        double top = TopWidthOf(row.Section);
+        if (row.Spacing <= top)
+        {
+            findings.Error(row.Row["spacing"].Where, string.Create(CultureInfo.InvariantCulture, $"stringer \"{row.Name}\" has a spacing of {row.Row["spacing"].Text}, not more than its own width ({top / 0.0254:0.0#} in, {top * 1000:0} mm): write the distance from the middle of one to the middle of the next, and check its unit."));
+        }
+
+        return new StringerPart(row.Name, index, row.Spacing ?? 0, span) { Make = make, Count = row.Count, OwnWeight = WeightOf(row), TopWidth = top };
     }
 
     private FloorbeamPart FloorbeamOf(FloorRow row, int index) => new(row.Name, index, At(row))

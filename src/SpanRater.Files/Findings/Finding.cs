@@ -87,12 +87,15 @@ public sealed class FindingList
         errors++;
         if (errors <= MostKept)
         {
-            findings.Add(new Finding(FindingSeverity.Error, where, what));
+            findings.Add(Printable(FindingSeverity.Error, where, what));
         }
     }
 
     /// <summary>Adds a warning.</summary>
     /// <param name="where">Where it stands.</param>
     /// <param name="what">What to look at.</param>
-    public void Warning(Place where, string what) => findings.Add(new Finding(FindingSeverity.Warning, where, what));
+    public void Warning(Place where, string what) => findings.Add(Printable(FindingSeverity.Warning, where, what));
+
+    // What it quotes of the input, and a file's name, may hold anything.
+    private static Finding Printable(FindingSeverity severity, Place where, string what) => new(severity, where with { File = PrintableText.Of(where.File) }, PrintableText.Of(what));
 }

@@ -1,5 +1,3 @@
-using System.Text;
-
 namespace SpanRater.Files;
 
 /// <summary>The bridge folders below a folder, itself among them, and what was passed over.</summary>
@@ -32,7 +30,7 @@ public sealed record BridgeFolders(IReadOnlyList<(string Path, string Shown)> Fo
 
                 foreach (DirectoryInfo below in new DirectoryInfo(at.Path).EnumerateDirectories())
                 {
-                    string shown = at.Shown == "." ? Printable(below.Name) : $"{at.Shown}/{Printable(below.Name)}";
+                    string shown = at.Shown == "." ? PrintableText.Of(below.Name) : $"{at.Shown}/{PrintableText.Of(below.Name)}";
                     if (below.LinkTarget is not null)
                     {
                         passed.Add((shown, "is a link, and links are not followed: name the folder that it leads to on its own."));
@@ -51,25 +49,4 @@ public sealed record BridgeFolders(IReadOnlyList<(string Path, string Shown)> Fo
 
         return new BridgeFolders([.. found.OrderBy(f => f.Shown, StringComparer.Ordinal)], [.. passed.OrderBy(p => p.Shown, StringComparer.Ordinal)]);
     }
-
-    /// <summary>A name without characters that would steer a terminal or break a line; each stands as its number.</summary>
-    /// <param name="name">The name.</param>
-    public static string Printable(string name)
-    {
-        ArgumentNullException.ThrowIfNull(name);
-        if (!name.Any(IsUnprintable))
-        {
-            return name;
-        }
-
-        var text = new StringBuilder();
-        foreach (char c in name)
-        {
-            text.Append(IsUnprintable(c) ? $"%{(int)c:X2}" : c.ToString());
-        }
-
-        return text.ToString();
-    }
-
-    private static bool IsUnprintable(char c) => char.IsControl(c) || c is '\u2028' or '\u2029' || (c >= '\u202A' && c <= '\u202E') || (c >= '\u2066' && c <= '\u2069');
 }

@@ -54,7 +54,7 @@ public sealed partial class SurveyStore : IDisposable
             .. File.Exists(bridges) || new DirectoryInfo(bridges).LinkTarget is not null ? [BridgesFolder]
                 : Directory.Exists(bridges) ? Directory.EnumerateFileSystemEntries(bridges).Select(e => Path.GetFileName(e)).Where(n => !OfBridge().IsMatch(n) && !StrayBridge().IsMatch(n)) : [],
         ];
-        return others.Length == 0 ? null : $"holds what no survey wrote, such as {BridgeFolders.Printable(others.Order(StringComparer.Ordinal).First())}: name a folder of its own, which holds what this survey says and nothing else.";
+        return others.Length == 0 ? null : $"holds what no survey wrote, such as {PrintableText.Of(others.Order(StringComparer.Ordinal).First())}: name a folder of its own, which holds what this survey says and nothing else.";
     }
 
     /// <summary>Opens the folder for one survey at a time, and takes away what a survey that was killed left half-written.</summary>

@@ -91,6 +91,12 @@ internal static class TextFile
         foreach (ReadOnlySpan<char> line in text.AsSpan().EnumerateLines())
         {
             number++;
+            if (PrintableText.ControlIn(line) is int at and >= 0)
+            {
+                findings.Error(new Place(name, number, at + 1), string.Create(CultureInfo.InvariantCulture, $"holds a control character here (U+{(int)line[at]:X4}), which is no text: delete it."));
+                return null;
+            }
+
             if (line.Length > InputLimits.LongestLine)
             {
                 findings.Error(

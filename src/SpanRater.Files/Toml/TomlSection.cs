@@ -25,9 +25,23 @@ internal sealed class TomlSection(string file, string name, Place where, Finding
                 continue;
             }
 
-            entries.Add(key, (keyPlace, TomlFile.PlaceOf(file, item.Value!.Span), item.Value));
+            Place valuePlace = TomlFile.PlaceOf(file, item.Value!.Span);
+            if (ControlIn(item.Value) is { } control)
+            {
+                findings.Error(valuePlace, $"{key} holds a control character ({control}), which is no text: delete it.");
+            }
+
+            entries.Add(key, (keyPlace, valuePlace, item.Value));
         }
     }
+
+    // Written as escapes they are not seen in the file.
+    private static string? ControlIn(ValueSyntax value) => value switch
+    {
+        StringValueSyntax { Value: { } text } when PrintableText.ControlIn(text) is int at and >= 0 => string.Create(CultureInfo.InvariantCulture, $"\\u{(int)text[at]:X4}"),
+        ArraySyntax array => array.Items.Select(i => ControlIn(i.Value!)).FirstOrDefault(c => c is not null),
+        _ => null,
+    };
 
     /// <summary>Where a key's value stands, or the table where the key is not there.</summary>
     public Place PlaceOf(string key) => entries.TryGetValue(key, out (Place Key, Place Value, ValueSyntax Syntax) entry) ? entry.Value : where;

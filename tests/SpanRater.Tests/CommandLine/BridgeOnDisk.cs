@@ -61,11 +61,14 @@ public sealed class BridgeOnDisk : IDisposable
     public string Folder { get; }
 
     /// <summary>A copy of a sample, without its variants.</summary>
-    public static BridgeOnDisk OfSample(string sample)
+    public static BridgeOnDisk OfSample(string sample) => OfFolder(Repository.Sample(sample));
+
+    /// <summary>A copy of a bridge folder, without what lies below it.</summary>
+    public static BridgeOnDisk OfFolder(string folder)
     {
         var copy = new BridgeOnDisk();
         File.Delete(copy.PathOf("loads.csv"));
-        foreach (string file in Directory.EnumerateFiles(Repository.Sample(sample)))
+        foreach (string file in Directory.EnumerateFiles(folder))
         {
             copy.Write(Path.GetFileName(file), File.ReadAllText(file));
         }

@@ -51,6 +51,48 @@ public sealed class FoundFaultTests : IDisposable
     }
 
     [Fact]
+    public void Check_DigitsOfAnotherScriptInTheNameOfAShape_AreNoShape()
+    {
+        bridge.Write("sections.csv", "section,part,shape,count\ntop,,L4x٣x1/2,1\n");
+        Run run = Run.Of("check", bridge.Folder);
+        Assert.Equal(1, run.Status);
+        Assert.Contains("L4x٣x1/2", run.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("fault of the program", run.Error, StringComparison.Ordinal);
+    }
+
+    // Seen on a terminal it would colour it, or hide what stands before it.
+    [Theory]
+    [InlineData("name = \"a\\u001B[31mb\"", "name holds a control character (\\u001B), which is no text: delete it.")]
+    [InlineData("name = \"a\u001B[31mb\"", "holds a control character here (U+001B), which is no text: delete it.")]
+    [InlineData("name = \"a\\u0000\"", "name holds a control character (\\u0000), which is no text: delete it.")]
+    public void Check_ControlCharacterInATextOfToml_IsRefusedByItsPlace(string line, string said)
+    {
+        bridge.Replace("bridge.toml", "name = \"Test bridge\"", line);
+        Run run = Run.Of("check", bridge.Folder);
+        Assert.Equal(1, run.Status);
+        Assert.Contains(said, run.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain(run.Error, c => char.IsControl(c) && c != '\n');
+    }
+
+    [Fact]
+    public void Check_ControlCharacterInACell_IsRefusedByItsPlace()
+    {
+        bridge.Replace("joints.csv", "L1,12,", "L\u00071,12,");
+        Run run = Run.Of("check", bridge.Folder);
+        Assert.Equal((1, "joints.csv:3:2: holds a control character here (U+0007), which is no text: delete it.\n"), (run.Status, run.Error));
+    }
+
+    [Fact]
+    public void Rate_StringersCloserThanTheyAreWide_AreRefusedWithBothNumbers()
+    {
+        using BridgeOnDisk kingPost = BridgeOnDisk.OfFolder(Path.Combine(Repository.Root, "tests", "SpanRater.Fuzz", "starts", "king-post"));
+        kingPost.Replace("floor.csv", "stringers,stringer,,stringer,iron,2,7", "stringers,stringer,,stringer,iron,2E-11,7");
+        Run run = Run.Of("rate", kingPost.Folder);
+        Assert.Equal(1, run.Status);
+        Assert.Contains("floor.csv:3:35: stringer \"stringers\" has a spacing of 2E-11, not more than its own width (5.0 in, 127 mm)", run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Check_TapeWithMoreDigitsThanADoubleHolds_IsTooLarge()
     {
         string digits = new('9', 400);

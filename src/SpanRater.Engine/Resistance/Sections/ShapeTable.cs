@@ -98,6 +98,7 @@ public static partial class ShapeTable
     private static SectionShape Drawn(ShapeKind kind, params (ShapeDimension Dimension, double Inches)[] dimensions) =>
         SectionShape.Create(kind, dimensions.ToDictionary(d => d.Dimension, d => d.Inches * Inch)).Shape!;
 
-    [GeneratedRegex(@"(?<whole>\d+(\.\d+)?)-(?<over>\d+)/(?<under>[1-9]\d*)|(?<over>\d+)/(?<under>[1-9]\d*)|(?<whole>\d*\.?\d+)", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
+    // Digits of ASCII: \d would take those of every script.
+    [GeneratedRegex(@"(?<whole>[0-9]+(\.[0-9]+)?)-(?<over>[0-9]+)/(?<under>[1-9][0-9]*)|(?<over>[0-9]+)/(?<under>[1-9][0-9]*)|(?<whole>[0-9]*\.?[0-9]+)", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
     private static partial Regex Fractional();
 }

@@ -80,7 +80,9 @@ const Elevation = (() => {
     drawStill(root, facts, at);
     const bars = drawMembers(root, facts, at, choose);
     drawNames(root, facts, at);
-    return { facts, at, bars, joints: facts.joints.map((j) => [at.x(j.x), at.y(j.y)]), brush: Brush.make(root, again) };
+    /* The numbers lie over what moves with every frame. */
+    const numbers = Brush.make(root, again);
+    return { facts, at, bars, joints: facts.joints.map((j) => [at.x(j.x), at.y(j.y)]), brush: Brush.make(root, again), numbers };
   }
 
   /* What a force looks like: pull a full stroke, push a dashed one, and the greater the broader. Null is a force that is not available. */
@@ -97,23 +99,32 @@ const Elevation = (() => {
     return force > 0 ? { colour: "tension", dash: [], width, text: `${text} T` } : { colour: "compression", dash: [10, 5], width, text: `${text} C` };
   }
 
-  /* All that changes as the vehicle rolls. forces: newtons, tension positive, or null; most: the largest anywhere, for the width of a stroke. */
-  function show(drawing, forces, most, chosen, loads, axles, direction) {
-    const { brush, bars, joints, facts } = drawing;
-    const looks = forces.map((force) => lookOf(force, most, facts.force.newtons));
+  /* forces: newtons, tension positive, or null; most: the largest anywhere, for the width of a stroke. */
+  const looksOf = ({ facts }, forces, most) => forces.map((force) => lookOf(force, most, facts.force.newtons));
+
+  /* All that moves with every frame: strokes, vehicle, and the number of the chosen member. */
+  function show(drawing, looks, chosen, loads, axles, direction) {
+    const { brush, bars, joints } = drawing;
     const pixel = 1 / brush.ratio;
     Brush.clear(brush);
     Brush.line(brush, bars[chosen].ends, "line", 24, [], "round");
     looks.forEach(({ colour, dash, width }, m) => Brush.line(brush, bars[m].ends, colour, width * pixel, dash.map((d) => d * pixel)));
     joints.forEach(([x, y]) => Brush.disc(brush, x, y, 4, "paper", "text", 1.5));
     showVehicle(drawing, loads, axles, direction);
-    looks.forEach(({ colour, text }, m) => {
-      if (text !== "" && m !== chosen && !brush.narrow) {
-        Brush.text(brush, text, ...bars[m].number, colour === "soft" ? "text" : colour, 17);
-      }
-    });
-    if (looks[chosen].text !== "") {
-      Brush.text(brush, looks[chosen].text, ...bars[chosen].number, looks[chosen].colour === "soft" ? "text" : looks[chosen].colour, brush.narrow ? 40 : 20, true);
+    write(brush, bars[chosen], looks[chosen], brush.narrow ? 40 : 20, true);
+  }
+
+  /* The numbers of the others, where there is room for them. */
+  function showNumbers({ numbers, bars }, looks, chosen) {
+    Brush.clear(numbers);
+    if (!numbers.narrow) {
+      looks.forEach((look, m) => m !== chosen && write(numbers, bars[m], look, 17));
+    }
+  }
+
+  function write(brush, bar, { colour, text }, size, bold = false) {
+    if (text !== "") {
+      Brush.text(brush, text, ...bar.number, colour === "soft" ? "text" : colour, size, bold);
     }
   }
 
@@ -133,5 +144,5 @@ const Elevation = (() => {
     });
   }
 
-  return { make, show, WIDTH };
+  return { make, looksOf, show, showNumbers, WIDTH };
 })();

@@ -103,15 +103,17 @@
     const axles = Rolling.axlesOf(roll());
     const { slack, forces: found } = Rolling.forcesAt(facts, roll());
     const forces = found.map((force, m) => force ?? Rolling.senses.map((s) => peaks[m]?.[s] ?? null).find((p) => p?.told && Rolling.standsAt(roll(), p))?.force ?? null);
-    Elevation.show(elevation, forces, most, state.member, state.vehicle.loads, axles, state.direction);
+    const looks = Elevation.looksOf(elevation, forces, most);
+    Elevation.show(elevation, looks, state.member, state.vehicle.loads, axles, state.direction);
     Line.showAxles(line, facts, roll(), axles);
     $("living-slider").value = String((forward() * (state.front - start())) / facts.length.metres);
     if (isTimeForWords()) {
+      Elevation.showNumbers(elevation, looks, state.member);
       showWords(axles, forces, slack);
     }
   }
 
-  /* Words move what stands around them, which costs a browser more than the drawings: ten times a second while it rolls, and at once where it rests. */
+  /* Words, and numbers by the dozen, cost a browser more than strokes, and nobody reads them faster: ten times a second while it rolls, and at once where it rests. */
   function isTimeForWords() {
     const now = performance.now();
     clearTimeout(resting);
