@@ -78,6 +78,14 @@ const Brush = (() => {
     }
   }
 
+  /* The plate of a text: left, top, width, height. */
+  function plateOf(words, x, y, size) {
+    const half = 0.27 * size * words.length + 2;
+    return [x - half, y - 0.55 * size, 2 * half, 1.1 * size];
+  }
+
+  const overlap = (a, b) => a[0] < b[0] + b[2] && b[0] < a[0] + a[2] && a[1] < b[1] + b[3] && b[1] < a[1] + a[3];
+
   /* A text on a plate of the paper's colour, so that it is read where it crosses a member. */
   function text(brush, words, x, y, colour, size, bold = false) {
     const { pen, colours } = brush;
@@ -86,12 +94,11 @@ const Brush = (() => {
       pen.font = font;
       brush.written = font;
     }
-    const half = 0.27 * size * words.length + 2;
     pen.fillStyle = colours.paper;
-    pen.fillRect(x - half, y - 0.55 * size, 2 * half, 1.1 * size);
+    pen.fillRect(...plateOf(words, x, y, size));
     pen.fillStyle = colours[colour];
     pen.fillText(words, x, y + 0.36 * size);
   }
 
-  return { make, measure, clear, line, disc, text };
+  return { make, measure, clear, line, disc, text, plateOf, overlap };
 })();

@@ -5,6 +5,9 @@ const Elevation = (() => {
   const { svg, force, short } = Figures;
   const WIDTH = 1000;
   const BESIDE = 70;
+  const SIZE = 17;
+  const CHOSEN = 20;
+  const LOAD = 15;
 
   function scaleOf(facts) {
     const xs = [...facts.joints.map((j) => j.x), ...facts.stations];
@@ -111,14 +114,29 @@ const Elevation = (() => {
     looks.forEach(({ colour, dash, width }, m) => Brush.line(brush, bars[m].ends, colour, width * pixel, dash.map((d) => d * pixel)));
     joints.forEach(([x, y]) => Brush.disc(brush, x, y, 4, "paper", "text", 1.5));
     showVehicle(drawing, loads, axles, direction);
-    write(brush, bars[chosen], looks[chosen], brush.narrow ? 40 : 20, true);
+    write(brush, bars[chosen], looks[chosen], brush.narrow ? 40 : CHOSEN, true);
   }
 
-  /* The numbers of the others, where there is room for them. */
-  function showNumbers({ numbers, bars }, looks, chosen) {
+  /* Whose numbers are written: those that lie over no greater one. The same as long as the vehicle is, so that none flickers; the table holds all. */
+  function setNumbered(drawing, sizes) {
+    const plate = (m) => Brush.plateOf(`${(sizes[m] / drawing.facts.force.newtons).toFixed(1)} T`, ...drawing.bars[m].number, SIZE);
+    drawing.numbered = [];
+    for (const m of [...sizes.keys()].sort((a, b) => sizes[b] - sizes[a])) {
+      if (!drawing.numbered.some((n) => Brush.overlap(plate(m), plate(n)))) {
+        drawing.numbered.push(m);
+      }
+    }
+  }
+
+  /* The numbers of the others, but where the vehicle stands. */
+  function showNumbers({ numbers, numbered, bars, at, facts }, looks, chosen, axles) {
     Brush.clear(numbers);
-    if (!numbers.narrow) {
-      looks.forEach((look, m) => m !== chosen && write(numbers, bars[m], look, 17));
+    const taken = axles.map((x) => [at.x(x) - 28, at.y(deckAt(facts, x)) - 52, 56, 58]);
+    taken.push(Brush.plateOf(looks[chosen].text, ...bars[chosen].number, CHOSEN));
+    for (const m of numbers.narrow ? [] : numbered) {
+      if (m !== chosen && !taken.some((box) => Brush.overlap(box, Brush.plateOf(looks[m].text, ...bars[m].number, SIZE)))) {
+        write(numbers, bars[m], looks[m], SIZE);
+      }
     }
   }
 
@@ -138,11 +156,24 @@ const Elevation = (() => {
     Brush.line(brush, [[tip[0] - front * 9, tip[1] - 7], [tip[0] + front * 3, tip[1]], [tip[0] - front * 9, tip[1] + 7]], "text", 5);
     points.forEach(([x, y], k) => {
       Brush.disc(brush, x, y, brush.narrow ? 15 : 9, "text", "paper", 3);
-      if (!brush.narrow) {
-        Brush.text(brush, force(facts, loads[k], 1), x, y - 38, "text", 15);
-      }
     });
+    if (!brush.narrow) {
+      loadsOver(points, loads.map((load) => force(facts, load, 1))).forEach(([words, x, y]) => Brush.text(brush, words, x, y, "text", LOAD));
+    }
   }
 
-  return { make, looksOf, show, showNumbers, WIDTH };
+  /* Where the loads are written: above their wheel, higher where that would lie over the one before. */
+  function loadsOver(points, words) {
+    const placed = [];
+    points.forEach(([x, y], k) => {
+      let at = y - 38;
+      while (placed.some((other) => Brush.overlap(Brush.plateOf(...other, LOAD), Brush.plateOf(words[k], x, at, LOAD)))) {
+        at -= LOAD + 3;
+      }
+      placed.push([words[k], x, at]);
+    });
+    return placed;
+  }
+
+  return { make, looksOf, setNumbered, show, showNumbers, WIDTH };
 })();

@@ -49,7 +49,10 @@
     state.gaps = vehicle.gaps.map((g) => g[0]);
     state.front = Math.min(Math.max(state.front, deck[0]), deck[1]);
     computed = Rolling.peaksOf(facts, vehicle);
-    most = Math.max(1e-9, ...computed.flatMap((p) => (p === null ? [] : [p.tension, p.compression].map((q) => (q === null ? 0 : Math.abs(q.force))))).map((f) => f * Math.max(...vehicle.shares.map((s) => s ?? 0))));
+    const share = Math.max(...vehicle.shares.map((s) => s ?? 0));
+    const sizes = computed.map((peak) => (peak === null ? 0 : share * Math.max(...[peak.tension, peak.compression].map((p) => Math.abs(p?.force ?? 0)))));
+    most = Math.max(1e-9, ...sizes);
+    Elevation.setNumbered(elevation, sizes);
   }
 
   function change() {
@@ -108,7 +111,7 @@
     Line.showAxles(line, facts, roll(), axles);
     $("living-slider").value = String((forward() * (state.front - start())) / facts.length.metres);
     if (isTimeForWords()) {
-      Elevation.showNumbers(elevation, looks, state.member);
+      Elevation.showNumbers(elevation, looks, state.member, axles);
       showWords(axles, forces, slack);
     }
   }
