@@ -25,9 +25,7 @@ internal static class TextPage
         {
             if (block is ResultBlock.Grid { Content: var content })
             {
-                // A table keeps its width: a terminal that is too narrow scrolls or wraps whole lines, and no cell is cut.
-                console.Profile.Width = NoLimit;
-                console.Write(Grid(content, units));
+                TextGrid.Write(writer, content, units, colour);
             }
             else
             {
@@ -58,34 +56,4 @@ internal static class TextPage
             (IEnumerable<IRenderable>)[new Text(i.Lead, new Style(decoration: Decoration.Bold)), .. i.Entries.Select(e => new Padder(new Text("- " + e), new Padding(2, 0, 0, 0)))]),
         _ => throw new ArgumentOutOfRangeException(nameof(block), block, "Every kind of block has a look."),
     };
-
-    private static Table Grid(ResultTable content, DisplayUnits units)
-    {
-        var table = new Table { Border = new RuledBorder(), UseSafeBorder = false };
-        IReadOnlyList<string> headings = content.Headings(units);
-        for (int c = 0; c < headings.Count; c++)
-        {
-            var column = new TableColumn(new Text(headings[c], new Style(decoration: Decoration.Bold))) { NoWrap = true, Padding = new Padding(0, 0, 2, 0) };
-            column.Alignment = content.Columns[c].Quantity is null && content.Columns[c].Heading is not ("factor" or "lowest factor") ? Justify.Left : Justify.Right;
-            table.AddColumn(column);
-        }
-
-        foreach (IReadOnlyList<object?> row in content.Rows)
-        {
-            table.AddRow(row.Select((cell, c) => new Text(ResultTable.Text(cell, content.Columns[c], units))));
-        }
-
-        return table;
-    }
-
-    /// <summary>One rule under the headings and nothing else.</summary>
-    private sealed class RuledBorder : TableBorder
-    {
-        public override string GetPart(TableBorderPart part) => part switch
-        {
-            TableBorderPart.HeaderBottom => "─",
-            TableBorderPart.HeaderBottomSeparator => "─",
-            _ => "",
-        };
-    }
 }

@@ -184,7 +184,8 @@ internal sealed class MemberRater
             {
                 foreach (Sense sense in BothSenses)
                 {
-                    rows.Add(rate(capacities.On(truss ?? 0, new MemberRow
+                    (double? capacity, ResistanceCheck? check) = capacities.Of(truss ?? 0, m, sense, level);
+                    rows.Add(rate(new MemberRow
                     {
                         Truss = truss is { } index ? bridge.Deck.TrussNames[index] : null,
                         MemberIndex = m,
@@ -196,7 +197,10 @@ internal sealed class MemberRater
                         Reason = missing,
                         DeadComponents = crossing.Components!.MemberForces[m],
                         DeadWearing = crossing.WearingSurface?.MemberForces[m] ?? 0,
-                    })));
+                        Capacity = capacity,
+                        Resistance = check?.Resistance,
+                        Lacking = check?.Missing is { Count: > 0 } lacking ? lacking : null,
+                    }));
                 }
             }
         }

@@ -107,30 +107,30 @@ public abstract record RatingRow
     /// <param name="withoutCapacity">The row where a capacity is asked for and there is none.</param>
     internal RatingRow Rated(Func<RatingRow, RatingRow> withoutCapacity)
     {
-        RatingRow row = this;
         double? room = Capacity - FactoredDead;
+        Func<double, double?>? factorAt = FactorAt;
         if (this is { Live: { } live, Impact: { } allowance, Level.LiveFactor: { } liveFactor, Reason: null })
         {
             double factored = liveFactor * Math.Abs(live) * (1 + allowance), dead = FactoredDead;
-            row = this with { FactorAt = capacity => Math.Max(0, capacity - dead) / factored };
+            factorAt = capacity => Math.Max(0, capacity - dead) / factored;
         }
 
         if (room <= 0)
         {
-            return row with { Status = RatingStatus.DeadExceeds, Factor = 0, Reason = null };
+            return this with { FactorAt = factorAt, Status = RatingStatus.DeadExceeds, Factor = 0, Reason = null };
         }
 
         if (Reason is not null)
         {
-            return row;
+            return this;
         }
 
-        if (row.FactorAt is null)
+        if (factorAt is null)
         {
             // A capacity is missing only where something asks for it: here neither live nor dead load acts in this sense.
-            return room is null && FactoredDead > 0 ? withoutCapacity(row) : row with { Status = RatingStatus.NotLoaded };
+            return room is null && FactoredDead > 0 ? withoutCapacity(this) : this with { Status = RatingStatus.NotLoaded };
         }
 
-        return Capacity is { } own ? row with { Status = RatingStatus.Rated, Factor = row.FactorWith(own) } : withoutCapacity(row);
+        return Capacity is { } own ? this with { FactorAt = factorAt, Status = RatingStatus.Rated, Factor = factorAt(own) } : withoutCapacity(this with { FactorAt = factorAt });
     }
 }

@@ -8,25 +8,29 @@ internal sealed class RowCapacities(Bridge bridge, RatingMethod method)
 {
     private readonly Dictionary<(int Truss, int Member, Sense Sense, string Level), ResistanceCheck?> found = [];
 
-    /// <summary>The row with its capacity.</summary>
-    public MemberRow On(int truss, MemberRow row)
+    /// <summary>The capacity of a member, and the check that it comes from; no check where it is given.</summary>
+    /// <param name="truss">0 for the left truss, 1 for the right one.</param>
+    /// <param name="member">Its place in the truss.</param>
+    /// <param name="sense">The sense.</param>
+    /// <param name="level">The level.</param>
+    public (double? Capacity, ResistanceCheck? Check) Of(int truss, int member, Sense sense, RatingLevel level)
     {
-        if (bridge.Capacities[row.MemberIndex][method.CapacityFor(row.Sense, row.Level)] is { } given)
+        if (bridge.Capacities[member][method.CapacityFor(sense, level)] is { } given)
         {
-            return row with { Capacity = given };
+            return (given, null);
         }
 
-        (int, int, Sense, string) key = (truss, row.MemberIndex, row.Sense, row.Level.Name);
+        (int, int, Sense, string) key = (truss, member, sense, level.Name);
         if (!found.TryGetValue(key, out ResistanceCheck? check))
         {
-            check = Of(bridge.MakeOf(truss, row.MemberIndex), row);
+            check = CheckOf(bridge.MakeOf(truss, member), bridge.Truss.Members[member], sense, level);
             found.Add(key, check);
         }
 
-        return row with { Capacity = check?.Resistance?.Value, Resistance = check?.Resistance, Lacking = check?.Missing is { Count: > 0 } missing ? missing : null };
+        return (check?.Resistance?.Value, check);
     }
 
-    private ResistanceCheck? Of(MemberMake? make, MemberRow row) => make is null || (row.Member.TensionOnly && row.Sense == Sense.Compression) ? null
-        : method.StrengthsAt(row.Level) is { } rules ? MemberCapacity.Of(make, row.Sense, rules, bridge.Rating.Condition)
+    private ResistanceCheck? CheckOf(MemberMake? make, Member member, Sense sense, RatingLevel level) => make is null || (member.TensionOnly && sense == Sense.Compression) ? null
+        : method.StrengthsAt(level) is { } rules ? MemberCapacity.Of(make, sense, rules, bridge.Rating.Condition)
         : new ResistanceCheck(null, [new MissingDatum.StrengthRules(method.Name)]);
 }

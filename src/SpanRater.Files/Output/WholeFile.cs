@@ -22,7 +22,19 @@ public static class WholeFile
     /// <param name="write">Writes what it shall hold.</param>
     /// <exception cref="IOException">It cannot be written; nothing is left behind.</exception>
     /// <exception cref="UnauthorizedAccessException">It may not be written; nothing is left behind.</exception>
-    public static void Write(string path, Action<Stream> write)
+    public static void Write(string path, Action<Stream> write) => Write(path, write, toDisk: true);
+
+    /// <summary>
+    /// Writes one of thousands of files, each of which is made again where it cannot be read back: not flushed to the disk, which costs more than the rest. A killed
+    /// process leaves it whole or not there all the same; after a power cut it may be empty.
+    /// </summary>
+    /// <param name="path">Where it shall stand; a file there is replaced.</param>
+    /// <param name="bytes">What it shall hold.</param>
+    /// <exception cref="IOException">It cannot be written; nothing is left behind.</exception>
+    /// <exception cref="UnauthorizedAccessException">It may not be written; nothing is left behind.</exception>
+    public static void WriteReplaceable(string path, ReadOnlyMemory<byte> bytes) => Write(path, stream => stream.Write(bytes.Span), toDisk: false);
+
+    private static void Write(string path, Action<Stream> write, bool toDisk)
     {
         ArgumentNullException.ThrowIfNull(write);
         string full = Path.GetFullPath(path);
@@ -42,7 +54,7 @@ public static class WholeFile
         string beside = PartBeside(full);
         try
         {
-            WriteNew(beside, write);
+            WriteNew(beside, write, toDisk);
             File.Move(beside, full, overwrite: true);
         }
         catch
@@ -56,14 +68,15 @@ public static class WholeFile
     /// <param name="full">The full path of the file or folder.</param>
     internal static string PartBeside(string full) => $"{full}.{Guid.NewGuid():N}.part";
 
-    /// <summary>Writes a file that is not there yet, down to the disk: after a power cut a rename must not lead to a file without its bytes.</summary>
+    /// <summary>Writes a file that is not there yet.</summary>
     /// <param name="path">Its path.</param>
     /// <param name="write">Writes what it shall hold.</param>
-    internal static void WriteNew(string path, Action<Stream> write)
+    /// <param name="toDisk">Whether down to the disk: after a power cut a rename must not lead to a file without its bytes.</param>
+    internal static void WriteNew(string path, Action<Stream> write, bool toDisk = true)
     {
         using FileStream stream = new(path, FileMode.CreateNew, FileAccess.Write, FileShare.Read, 1 << 16);
         write(stream);
-        stream.Flush(flushToDisk: true);
+        stream.Flush(flushToDisk: toDisk);
     }
 
     // What Unix keeps there are devices and the streams of processes; only the shared memory holds files.

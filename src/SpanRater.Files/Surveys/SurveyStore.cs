@@ -139,7 +139,7 @@ public sealed partial class SurveyStore : IDisposable
         }
 
         stream.WriteByte((byte)'\n');
-        WholeFile.Write(FileOf(hash), stream.GetBuffer().AsSpan(0, (int)stream.Length));
+        WholeFile.WriteReplaceable(FileOf(hash), stream.GetBuffer().AsMemory(0, (int)stream.Length));
     }
 
     /// <summary>Writes the tables, and takes away what an earlier survey left that is not of this one.</summary>
