@@ -173,7 +173,7 @@ public sealed class TrafficCommandTests : IDisposable
     public void Traffic_HoweverManyCount_SaysTheSameBytes(string workers)
     {
         TrafficPlan plan = RecordedTrucks.Plan(bridge.Folder);
-        string record = RecordedTrucks.Record(5, 45, 12) + "rubbish\n2026-01-01T00:00:00,10 20,12,a,b\n";
+        string record = RecordedTrucks.Record(5, 45, 12) + "rubbish\n2026-01-01T00:00:00,10 20,12,a,b\n2026-03-09T00:00:00,10 90,12,a,b\n";
         byte[] Bytes(int by) => ResultFormats.Json(TrafficPage.Of(RecordedTrucks.Counted(plan, record, by, blockSize: 1000), 50, null, true, DisplayUnits.Us));
         Assert.Equal(Bytes(1), Bytes(int.Parse(workers, System.Globalization.CultureInfo.InvariantCulture)));
     }
