@@ -51,7 +51,7 @@ internal static class TrafficCommand
             }
         }
 
-        string Rate(long rows) => string.Create(CultureInfo.InvariantCulture, $"{rows:#,0} rows read, {rows / Math.Max(1e-3, clock.Elapsed.TotalSeconds):#,0} a second");
+        string Rate(long rows) => string.Create(CultureInfo.InvariantCulture, $"{rows:#,0} row{(rows == 1 ? "" : "s")} read, {rows / Math.Max(1e-3, clock.Elapsed.TotalSeconds):#,0} a second");
         TrafficReading? reading = TrafficFile.Read(path, path, plan, findings, progress: surroundings.ErrorIsTerminal ? Tell : null, stop: surroundings.Stop);
         if (reading is null)
         {

@@ -34,4 +34,10 @@ public sealed class BlockMaxima(TrafficTally tally)
     public IReadOnlyList<double> Of(int channel) => ByWeek
         ? [.. Weeks.Select(w => Enumerable.Range(w, DaysOfWeek).Max(d => tally.MostOn(d, channel)))]
         : [.. whole.Select(d => tally.MostOn(d, channel))];
+
+    /// <summary>Blocks whose largest value of a channel a truck marked as unlikely brought.</summary>
+    /// <param name="channel">The channel.</param>
+    public int UnlikelyOf(int channel) => ByWeek
+        ? Weeks.Count(w => tally.IsUnlikelyOn(Enumerable.Range(w, DaysOfWeek).MaxBy(d => tally.MostOn(d, channel)), channel))
+        : whole.Count(d => tally.IsUnlikelyOn(d, channel));
 }

@@ -13,10 +13,10 @@ public sealed record SiteLiveLoadFactor(double Mean, double Deviation, double Tr
     /// <summary>Part of the trucks that counts: the heaviest fifth [-].</summary>
     public const double HeaviestPart = 0.20;
 
-    /// <summary>Least factor where one lane is loaded [-].</summary>
+    /// <summary>Least factor where one lane is loaded [-]. From memory of the commentary: check against the manual.</summary>
     public const double LeastOneLane = 1.80;
 
-    /// <summary>Least factor where two lanes or more are loaded [-].</summary>
+    /// <summary>Least factor where two lanes or more are loaded [-]. From memory of the commentary: check against the manual.</summary>
     public const double LeastMoreLanes = 1.30;
 
     private const double Kip = 4448.2216152605, Factor = 1.80, OneLaneWeight = 120 * Kip, MoreLanesWeight = 240 * Kip, ForTwo = 1.41;

@@ -36,7 +36,8 @@ public sealed class TrafficRoller
     /// <param name="gaps">Distance of each axle from the one ahead, positive; one less than the loads [m].</param>
     /// <param name="day">Day number of its crossing.</param>
     /// <param name="row">What its record is found by.</param>
-    public void Roll(ReadOnlySpan<double> loads, ReadOnlySpan<double> gaps, int day, int row)
+    /// <param name="isUnlikely">Whether it is marked as unlikely.</param>
+    public void Roll(ReadOnlySpan<double> loads, ReadOnlySpan<double> gaps, int day, int row, bool isUnlikely = false)
     {
         int along = greatest.Length - spans.Length;
         if (along > 0)
@@ -73,6 +74,6 @@ public sealed class TrafficRoller
             };
         }
 
-        Tally.Count(values, gross, day, row);
+        Tally.Count(values, gross, day, row, isUnlikely);
     }
 }

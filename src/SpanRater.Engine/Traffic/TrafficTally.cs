@@ -71,6 +71,11 @@ public sealed class TrafficTally
     /// <param name="channel">The channel.</param>
     public double MostOn(int day, int channel) => days[day].Most[channel];
 
+    /// <summary>Whether a truck marked as unlikely brought that; of equal ones the first counts.</summary>
+    /// <param name="day">A day with trucks.</param>
+    /// <param name="channel">The channel.</param>
+    public bool IsUnlikelyOn(int day, int channel) => days[day].IsUnlikely(channel);
+
     /// <summary>Trucks by bin of a channel's histogram; the last one is the highest that holds any.</summary>
     /// <param name="channel">The channel.</param>
     public IReadOnlyList<long> Histogram(int channel)
@@ -116,7 +121,8 @@ public sealed class TrafficTally
     /// <param name="gross">Gross weight of the truck [N].</param>
     /// <param name="day">Its day.</param>
     /// <param name="row">What its record is found by, once the part is counted.</param>
-    internal void Count(ReadOnlySpan<double> values, double gross, int day, int row)
+    /// <param name="isUnlikely">Whether it is marked as unlikely.</param>
+    internal void Count(ReadOnlySpan<double> values, double gross, int day, int row, bool isUnlikely)
     {
         Weights.Add(gross);
         if (today is null || day != todayIs)
@@ -139,7 +145,7 @@ public sealed class TrafficTally
             if (value > ofDay[c])
             {
                 // What beats the whole part beats its day as well.
-                ofDay[c] = value;
+                today.Set(c, value, isUnlikely);
                 if (value > most[c])
                 {
                     most[c] = value;

@@ -8,6 +8,9 @@ internal static class TrafficWording
     /// <summary>How the record is shortened: what the numbers are not.</summary>
     public const string Unfactored = "Dead load, live load with impact and capacity are set against each other unfactored: this is no rating factor, and no truck may cross because of it. What the record does not hold may cross tomorrow.";
 
+    // A mean of 10 kip: common practice, without a source.
+    private const double LittleForTrucks = 44482.216152605;
+
     /// <summary>What is assumed of every truck.</summary>
     /// <param name="plan">What was counted.</param>
     /// <param name="units">The units to show.</param>
@@ -45,6 +48,7 @@ internal static class TrafficWording
     public static string Counted(TrafficReading reading)
     {
         TrafficTally tally = reading.Tally;
+        string unlikely = reading.Unlikely.Count == 0 ? "" : $", {Whole(reading.Unlikely.Count)} of them unlikely (listed below),";
         string rejected = reading.Rejected.Count == 0 ? "No row is rejected." : $"{Whole(reading.Rejected.Count)} of {Whole(reading.Rows)} rows {(reading.Rejected.Count == 1 ? "is" : "are")} rejected and in no number here: look at them, since the heaviest may be among them.";
         if (tally.Trucks == 0)
         {
@@ -52,7 +56,19 @@ internal static class TrafficWording
         }
 
         var blocks = new BlockMaxima(tally);
-        return string.Create(CultureInfo.InvariantCulture, $"{Whole(tally.Trucks)} truck{(tally.Trucks == 1 ? "" : "s")} counted from {Date(tally.Days.First())} to {Date(tally.Days.Last())}: {Whole(blocks.DaysInAll)} day{(blocks.DaysInAll == 1 ? "" : "s")}, {Whole(tally.Days.Count)} of them with trucks. {rejected}");
+        return string.Create(CultureInfo.InvariantCulture, $"{Whole(tally.Trucks)} truck{(tally.Trucks == 1 ? "" : "s")} counted{unlikely} from {Date(tally.Days.First())} to {Date(tally.Days.Last())}: {Whole(blocks.DaysInAll)} day{(blocks.DaysInAll == 1 ? "" : "s")}, {Whole(tally.Days.Count)} of them with trucks. {rejected}");
+    }
+
+    /// <summary>What the trucks weigh, so that a wrong unit is seen.</summary>
+    /// <param name="tally">What was counted.</param>
+    /// <param name="units">The units to show.</param>
+    public static string Weighed(TrafficTally tally, DisplayUnits units)
+    {
+        double mean = tally.Weights.Sum / tally.Trucks;
+        string look = mean < LittleForTrucks
+            ? $"That is little for trucks, under {Show(LittleForTrucks, Quantity.Force, units, 1)}: look whether the unit in the heading of loads is that of the numbers, and whether light vehicles are among them."
+            : "Where your trucks weigh otherwise, look at the unit in the heading of loads.";
+        return $"Gross weights: {Show(mean, Quantity.Force, units, 1)} on average, {Show(tally.Weights.Heaviest, Quantity.Force, units, 1)} the heaviest. {look}";
     }
 
     /// <summary>The record that caused a peak: its line, time, weight and further columns.</summary>
@@ -62,7 +78,7 @@ internal static class TrafficWording
     public static string Of(TrafficRecord record, TrafficReading reading, DisplayUnits units)
     {
         string further = string.Concat(reading.Further.Zip(record.Further).Where(f => f.Second.Length > 0).Select(f => $", {f.First} {f.Second}"));
-        return $"line {Whole(record.Line)}, {record.Time}, {Show(record.Gross, Quantity.Force, units)} gross{further}";
+        return $"line {Whole(record.Line)}, {record.Time}, {Show(record.Gross, Quantity.Force, units)} gross{further}{(record.IsUnlikely ? ", marked as unlikely" : "")}";
     }
 
     /// <summary>A date.</summary>
@@ -84,6 +100,14 @@ internal static class TrafficWording
     /// <param name="count">Crossings.</param>
     /// <param name="all">All of them.</param>
     public static string Share(long count, long all) => count == 0 ? "0" : (100.0 * count / all).ToString("0.####", CultureInfo.InvariantCulture) is "0" ? "under 0.0001" : (100.0 * count / all).ToString("0.####", CultureInfo.InvariantCulture);
+
+    /// <summary>The truss of an effect that is shown for both where both are alike: "each", or its name; empty of a part of the floor.</summary>
+    /// <param name="shown">The effect.</param>
+    /// <param name="plan">What was counted.</param>
+    public static string TrussOf(TrafficEffect shown, TrafficPlan plan) =>
+        shown.Truss is not { } truss ? ""
+        : plan.Effects.Any(e => e.Truss != truss && e.Channel == shown.Channel && (e.Factor, e.Dead, e.Capacity) == (shown.Factor, shown.Dead, shown.Capacity)) ? "each"
+        : plan.Bridge.Deck.TrussNames[truss];
 
     /// <summary>An effect as one says it: "M2U3 in compression (upstream truss)".</summary>
     /// <param name="effect">The effect.</param>

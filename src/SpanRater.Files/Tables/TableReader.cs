@@ -1,6 +1,4 @@
 using System.Globalization;
-using System.Runtime.CompilerServices;
-using System.Runtime.InteropServices;
 using System.Text;
 using CsvHelper;
 
@@ -37,16 +35,7 @@ internal sealed class TableReader
 
     private Table? Read(string text)
     {
-        var options = new CsvReaderOptions
-        {
-            Separator = separator,
-            HasHeader = false,
-            CommentPrefix = '#',
-            TrimWhitespace = true,
-            TrackLineNumbers = true,
-            AllowLineBreaksInQuotes = false,
-            OnMalformedRecord = Malformed,
-        };
+        CsvReaderOptions options = CsvCells.Options(separator) with { TrackLineNumbers = true, OnMalformedRecord = Malformed };
         using CsvReader reader = CsvReader.Create(Encoding.UTF8.GetBytes(text), options);
         Table? table = null;
         while (reader.Read())
@@ -134,27 +123,11 @@ internal sealed class TableReader
 
     private List<TableCell> CellsOf(CsvReader reader)
     {
-        ReadOnlySpan<byte> record = reader.RawRecord;
-        var cells = new List<TableCell>(reader.FieldCount);
-        int next = 0;
-        for (int i = 0; i < reader.FieldCount; i++)
+        int[] columns = CsvCells.ColumnsOf(reader);
+        var cells = new List<TableCell>(columns.Length);
+        for (int i = 0; i < columns.Length; i++)
         {
-            // The raw span of an empty cell lies outside the record: count on from its neighbour.
-            ReadOnlySpan<byte> raw = reader.GetRawSpan(i);
-            int start = raw.IsEmpty
-                ? next
-                : (int)Unsafe.ByteOffset(ref MemoryMarshal.GetReference(record), ref MemoryMarshal.GetReference(raw));
-            next = start + raw.Length;
-            while (next < record.Length && record[next] is (byte)' ' or (byte)'\t' && record[next] != separator)
-            {
-                next++;
-            }
-
-            next++;
-            start = Math.Min(start, record.Length);
-            cells.Add(new TableCell(
-                SpreadsheetText.Read(reader.GetString(i).Trim()),
-                new Place(file, (int)reader.LineNumber, Encoding.UTF8.GetCharCount(record[..start]) + 1)));
+            cells.Add(new TableCell(SpreadsheetText.Read(reader.GetString(i).Trim()), new Place(file, (int)reader.LineNumber, columns[i])));
         }
 
         return cells;

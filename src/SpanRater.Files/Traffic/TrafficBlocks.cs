@@ -20,7 +20,7 @@ internal sealed class TrafficBlock(int capacity)
 }
 
 /// <summary>
-/// Cuts a file into blocks of whole lines, in constant memory. A cell holds no line break, so that every line break ends a line. Where blocks are cut depends on the file and
+/// Cuts a file into blocks of whole lines, in constant memory. A cell holds no line break, so that every line break ends a row. Where blocks are cut depends on the file and
 /// the size of a block alone.
 /// </summary>
 internal sealed class TrafficBlocks
@@ -80,13 +80,20 @@ internal sealed class TrafficBlocks
         block.Length = whole;
         if (whole == 0 || (isAtEnd ? 0 : carriedLength) > LongestLine)
         {
-            long line = nextLine + bytes[..whole].Count((byte)'\n');
+            long line = nextLine + LineBreaks(bytes[..whole]);
             throw new NotARecordException(line, 1, TooLong);
         }
 
         bytes[whole..].CopyTo(carried);
-        nextLine += bytes[..whole].Count((byte)'\n');
+        nextLine += LineBreaks(bytes[..whole]);
         return true;
+    }
+
+    /// <summary>Line breaks, as CsvHelper takes them: CR, LF, and both together as one.</summary>
+    public static int LineBreaks(ReadOnlySpan<byte> bytes)
+    {
+        int returns = bytes.Count((byte)'\r');
+        return bytes.Count((byte)'\n') + returns - (returns == 0 ? 0 : bytes.Count("\r\n"u8));
     }
 
     /// <summary>Refuses what is not text in UTF-8.</summary>

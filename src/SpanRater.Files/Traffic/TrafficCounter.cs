@@ -1,3 +1,6 @@
+using System.Text;
+using CsvHelper;
+
 namespace SpanRater.Files;
 
 /// <summary>Counts the rows of one block after another: one worker's own.</summary>
@@ -7,14 +10,15 @@ internal sealed class TrafficCounter
     private readonly TrafficRowReader reader;
     private readonly TrafficRoller roller;
     private readonly string file;
+    private readonly CsvReaderOptions options;
     private int[] starts = new int[16384];
-    private int[] lines = new int[16384];
 
     public TrafficCounter(TrafficHeader header, TrafficPlan plan, string file, int blockSize)
     {
         this.header = header;
         this.file = file;
         reader = new TrafficRowReader(header);
+        options = reader.Options;
         roller = new TrafficRoller(plan);
         Block = new TrafficBlock(blockSize);
     }
@@ -26,7 +30,10 @@ internal sealed class TrafficCounter
     public TrafficTally Tally => roller.Tally;
 
     /// <summary>Its rows that are not counted.</summary>
-    public RejectedRows Rejected { get; } = new();
+    public RemarkedRows Rejected { get; } = new();
+
+    /// <summary>Its rows that are counted and unlikely.</summary>
+    public RemarkedRows Unlikely { get; } = new();
 
     /// <summary>Its rows that are counted.</summary>
     public int Counted { get; private set; }
@@ -44,85 +51,86 @@ internal sealed class TrafficCounter
     public long LastTicks { get; private set; }
 
     /// <summary>Counts the block.</summary>
+    /// <param name="from">Where its first row starts.</param>
     /// <exception cref="NotARecordException">It is no text in UTF-8, or has a line too long.</exception>
-    public void Count(int from, int linesBefore)
+    public void Count(int from)
     {
         Tally.Clear();
         Rejected.Clear();
+        Unlikely.Clear();
         (Counted, OutOfOrder, FirstOutOfOrder, First) = (0, 0, null, null);
-        ReadOnlySpan<byte> bytes = Block.Buffer.AsSpan(0, Block.Length);
-        TrafficBlocks.Check(bytes, Block.FirstLine);
-        for (int line = linesBefore; from < bytes.Length; line++)
+        TrafficBlocks.Check(Block.Buffer.AsSpan(0, Block.Length), Block.FirstLine);
+        using CsvReader rows = CsvReader.Create(Block.Buffer.AsMemory(from, Block.Length - from), options);
+        while (reader.Next(rows))
         {
-            int length = bytes[from..].IndexOf((byte)'\n');
-            ReadOnlySpan<byte> row = length < 0 ? bytes[from..] : bytes.Slice(from, length);
-            if (row.Length > TrafficBlocks.LongestLine)
+            int start = from + (int)rows.ByteOffset;
+            if (rows.RawRecord.Length > TrafficBlocks.LongestLine)
             {
-                throw new NotARecordException(Block.FirstLine + line, 1, TrafficBlocks.TooLong);
+                throw new NotARecordException(LineAt(start), 1, TrafficBlocks.TooLong);
             }
 
-            CountRow(row.TrimEnd((byte)'\r'), from, line);
-            from += row.Length + 1;
+            CountRow(rows, start);
         }
 
         Tally.NameRecords(RecordOf);
     }
 
-    private void CountRow(ReadOnlySpan<byte> row, int start, int line)
+    private void CountRow(CsvReader row, int start)
     {
-        if (TrafficRowReader.IsPassedOver(row))
+        RowRemark remark = reader.Read(row);
+        if (remark != RowRemark.None)
         {
-            return;
+            Tell(remark, row, start);
         }
 
-        RejectReason reason = reader.Read(row);
-        if (reason != RejectReason.None)
+        if (!remark.Counts())
         {
-            if (Rejected.Add(reason))
-            {
-                TrafficCells cells = reader.CellsOf(row);
-                (int cell, string what) = RejectWording.Of(reason, header, reader, cells);
-                Rejected.Tell(reason, new Place(file, checked((int)(Block.FirstLine + line)), cells.ColumnOf(cell)), what);
-            }
-
             return;
         }
 
         if (Counted == starts.Length)
         {
             Array.Resize(ref starts, 2 * Counted);
-            Array.Resize(ref lines, 2 * Counted);
         }
 
-        (starts[Counted], lines[Counted]) = (start, line);
-        roller.Roll(reader.Loads, reader.Gaps, reader.Day, Counted);
+        starts[Counted] = start;
+        roller.Roll(reader.Loads, reader.Gaps, reader.Day, Counted, isUnlikely: remark != RowRemark.None);
         if (First is null)
         {
-            First = (reader.Ticks, Block.FirstLine + line);
+            First = (reader.Ticks, LineAt(start));
         }
         else if (reader.Ticks < LastTicks)
         {
             OutOfOrder++;
-            FirstOutOfOrder ??= Block.FirstLine + line;
+            FirstOutOfOrder ??= LineAt(start);
         }
 
         LastTicks = reader.Ticks;
         Counted++;
     }
 
+    private void Tell(RowRemark remark, CsvReader row, int start)
+    {
+        RemarkedRows rows = remark.Counts() ? Unlikely : Rejected;
+        if (rows.Add(remark))
+        {
+            (int cell, string what) = RowRemarkWording.Of(remark, header, reader, row);
+            int[] columns = CsvCells.ColumnsOf(row);
+            int column = cell < columns.Length ? columns[cell] : Encoding.UTF8.GetCharCount(row.RawRecord) + 1;
+            rows.Tell(remark, new Place(file, checked((int)LineAt(start)), column), what);
+        }
+    }
+
+    // Few lines are told, so that lines are not counted while rows are read.
+    private long LineAt(int start) => Block.FirstLine + TrafficBlocks.LineBreaks(Block.Buffer.AsSpan(0, start));
+
     private TrafficRecord RecordOf(int row)
     {
-        ReadOnlySpan<byte> bytes = Block.Buffer.AsSpan(starts[row], Block.Length - starts[row]);
-        int length = bytes.IndexOf((byte)'\n');
-        ReadOnlySpan<byte> line = (length < 0 ? bytes : bytes[..length]).TrimEnd((byte)'\r');
-        _ = reader.Read(line);
-        TrafficCells cells = reader.CellsOf(line);
-        var further = new string[header.FurtherCells.Count];
-        for (int f = 0; f < further.Length; f++)
-        {
-            further[f] = cells.Text(header.FurtherCells[f]);
-        }
-
-        return new TrafficRecord(Block.FirstLine + lines[row], cells.Text(header.TimeCell), reader.Gross, further);
+        int start = starts[row], end = row + 1 < Counted ? starts[row + 1] : Block.Length;
+        using CsvReader cells = CsvReader.Create(Block.Buffer.AsMemory(start, end - start), options);
+        reader.Next(cells);
+        RowRemark remark = reader.Read(cells);
+        string Text(int cell) => Encoding.UTF8.GetString(TrafficRowReader.CellOf(cells, cell));
+        return new TrafficRecord(LineAt(start), Text(header.TimeCell), reader.Gross, [.. header.FurtherCells.Select(Text)]) { IsUnlikely = remark != RowRemark.None };
     }
 }

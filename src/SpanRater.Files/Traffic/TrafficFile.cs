@@ -62,12 +62,12 @@ public static class TrafficFile
             }
 
             TrafficBlocks.Check(first.Buffer.AsSpan(0, first.Length), 1);
-            if (HeaderOf(first, name, findings, out int from, out int lines) is not { } header)
+            if (HeaderOf(first, name, findings, out int from) is not { } header)
             {
                 return null;
             }
 
-            var gathering = new TrafficGathering(name, plan, header, blocks, first, from, lines) { AllBytes = stream.CanSeek ? stream.Length : 0, Progress = progress, Stop = stop };
+            var gathering = new TrafficGathering(name, plan, header, blocks, first, from) { AllBytes = stream.CanSeek ? stream.Length : 0, Progress = progress, Stop = stop };
             TrafficReading reading = gathering.Count(workers);
             if (reading.Rows == 0)
             {
@@ -87,19 +87,18 @@ public static class TrafficFile
     private static bool HasText(TrafficBlock block) => block.Buffer.AsSpan(0, block.Length).IndexOfAnyExcept(" \t\r\n\uFEFF"u8) >= 0;
 
     // The first line that is neither blank nor a comment.
-    private static TrafficHeader? HeaderOf(TrafficBlock block, string name, FindingList findings, out int from, out int lines)
+    private static TrafficHeader? HeaderOf(TrafficBlock block, string name, FindingList findings, out int from)
     {
         ReadOnlySpan<byte> bytes = block.Buffer.AsSpan(0, block.Length);
         from = bytes.StartsWith("\uFEFF"u8) ? 3 : 0;
-        for (lines = 0; from < bytes.Length;)
+        while (from < bytes.Length)
         {
-            int length = bytes[from..].IndexOf((byte)'\n');
+            int length = bytes[from..].IndexOfAny((byte)'\r', (byte)'\n'), start = from;
             ReadOnlySpan<byte> line = length < 0 ? bytes[from..] : bytes.Slice(from, length);
-            from += line.Length + 1;
-            lines++;
-            if (!TrafficRowReader.IsPassedOver(line.TrimEnd((byte)'\r')))
+            from = Math.Min(bytes.Length, from + line.Length + 1);
+            if (!TrafficRowReader.IsPassedOver(line))
             {
-                return TrafficHeader.Read(line.TrimEnd((byte)'\r'), lines, name, findings);
+                return TrafficHeader.Read(line, TrafficBlocks.LineBreaks(bytes[..start]) + 1, name, findings);
             }
         }
 

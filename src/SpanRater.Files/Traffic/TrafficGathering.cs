@@ -10,9 +10,9 @@ internal sealed class TrafficGathering
     private readonly TrafficHeader header;
     private readonly TrafficBlocks blocks;
     private readonly TrafficTally tally;
-    private readonly RejectedRows rejected = new();
+    private readonly RemarkedRows rejected = new();
+    private readonly RemarkedRows unlikely = new();
     private readonly int from;
-    private readonly int lines;
     private TrafficBlock? first;
     private bool allCut;
     private long next;
@@ -22,7 +22,7 @@ internal sealed class TrafficGathering
     private long? firstOutOfOrder;
     private long? lastTicks;
 
-    public TrafficGathering(string file, TrafficPlan plan, TrafficHeader header, TrafficBlocks blocks, TrafficBlock first, int from, int lines)
+    public TrafficGathering(string file, TrafficPlan plan, TrafficHeader header, TrafficBlocks blocks, TrafficBlock first, int from)
     {
         this.file = file;
         this.plan = plan;
@@ -30,7 +30,6 @@ internal sealed class TrafficGathering
         this.blocks = blocks;
         this.first = first;
         this.from = from;
-        this.lines = lines;
         tally = new TrafficTally(plan);
     }
 
@@ -55,7 +54,7 @@ internal sealed class TrafficGathering
             System.Runtime.ExceptionServices.ExceptionDispatchInfo.Throw(failure);
         }
 
-        return new TrafficReading(file, tally, rejected, outOfOrder, firstOutOfOrder, header.Further);
+        return new TrafficReading(file, tally, rejected, unlikely, outOfOrder, firstOutOfOrder, header.Further);
     }
 
     private void Work()
@@ -72,7 +71,7 @@ internal sealed class TrafficGathering
                     return;
                 }
 
-                counter.Count(isFirst ? from : 0, isFirst ? lines : 0);
+                counter.Count(isFirst ? from : 0);
             }
             catch (Exception e)
             {
@@ -140,6 +139,7 @@ internal sealed class TrafficGathering
     {
         tally.Add(counter.Tally);
         rejected.Add(counter.Rejected);
+        unlikely.Add(counter.Unlikely);
         outOfOrder += counter.OutOfOrder;
         if (counter.First is { } opening)
         {

@@ -1,4 +1,5 @@
 using System.Text;
+using CsvHelper;
 
 namespace SpanRater.Files;
 
@@ -58,21 +59,29 @@ internal sealed class TrafficHeader
     public static TrafficHeader? Read(ReadOnlySpan<byte> line, int number, string file, FindingList findings)
     {
         byte separator = TableReader.SeparatorOf(Encoding.UTF8.GetString(line)) switch { ';' => (byte)';', '\t' => (byte)'\t', _ => (byte)',' };
-        var cells = new TrafficCells(line, separator, MostCells);
-        var names = new string[cells.Count];
-        for (int c = 0; c < names.Length; c++)
+        using CsvReader cells = CsvReader.Create(line.ToArray(), CsvCells.Options((char)separator) with { TrimInsideQuotes = true });
+        string[] names = cells.Read() ? [.. Enumerable.Range(0, cells.FieldCount).Select(cells.GetString)] : [];
+
+        if (names.Length > 0 && names.Any(n => TrafficTime.TryRead(Encoding.UTF8.GetBytes(n), out _, out _)))
         {
-            names[c] = cells.Text(c);
+            findings.Error(new Place(file, number, 1), "is a record, and above it is no header: write a line such as time,loads [kip],spacings [ft] above it, with the units in which the station wrote.");
+            return null;
         }
 
         string[] further = [.. names.Where(n => n.Length > 0 && !IsMeantAsOwn(n)).Distinct(StringComparer.OrdinalIgnoreCase)];
 
-        // The reader of all tables finds the columns, and says what is wrong with them; blank lines bring the header to its own.
+        // The reader of all tables finds the columns, and says what is wrong with them; blank lines bring the header to its own. What a further column is in is no matter of its.
+        string asked = further.Aggregate(Encoding.UTF8.GetString(line), (text, name) => text.Replace(name, WithoutUnit(name), StringComparison.Ordinal));
         var found = new FindingList();
-        Table? table = TableReader.Read($"{new string('\n', number - 1)}{Encoding.UTF8.GetString(line)}", file, [.. Columns, .. further.Select(n => new TableColumn(n))], found);
+        Table? table = TableReader.Read($"{new string('\n', number - 1)}{asked}", file, [.. Columns, .. further.Select(n => new TableColumn(string.Join(' ', WithoutUnit(n).Split(' ', StringSplitOptions.RemoveEmptyEntries))))], found);
         foreach (Table.HeaderCell column in table is null ? [] : ((string[])[Loads, Spacings]).Select(c => table.Header(c)!).Where(h => h.Unit is null))
         {
             table!.SayThatUnitIsMissing(column);
+        }
+
+        if (table is null && further.Count(n => char.IsAsciiDigit(n[^1])) > 1)
+        {
+            found.Error(new Place(file, number, 1), "the axles seem to have a column each: write all axle loads of a truck into one cell, separated by spaces, and its spacings into another.");
         }
 
         findings.AddAll(found);
@@ -87,13 +96,13 @@ internal sealed class TrafficHeader
             further, [.. further.Select(n => Array.FindIndex(names, m => string.Equals(m, n, StringComparison.OrdinalIgnoreCase)))]);
     }
 
-    /// <summary>More cells than a record has.</summary>
-    public const int MostCells = 200;
-
     // "load [kip]" is meant as loads and not as a column of its own, and so is "spacings (ft)".
     private static bool IsMeantAsOwn(string name) => Columns.Any(c =>
         (NameOf(name).StartsWith(c.Name, StringComparison.OrdinalIgnoreCase) && (NameOf(name).Length == c.Name.Length || !char.IsLetter(NameOf(name)[c.Name.Length])))
         || NearestName.Find(NameOf(name), [c.Name]) is not null);
+
+    // As long as it was, so that places stay.
+    private static string WithoutUnit(string name) => name.Replace('[', '(').Replace(']', ')');
 
     private static string NameOf(string cell)
     {

@@ -10,10 +10,11 @@ public readonly record struct TrafficProgress(long Rows, long Bytes, long AllByt
 /// <param name="File">Name of the file.</param>
 /// <param name="Tally">What was counted.</param>
 /// <param name="Rejected">Rows that were not counted.</param>
+/// <param name="Unlikely">Rows that were counted and are unlikely.</param>
 /// <param name="OutOfOrder">Counted rows whose time is before that of the one before.</param>
 /// <param name="FirstOutOfOrder">Line of the first of those; null where there is none.</param>
 /// <param name="Further">Names of the columns beyond time, loads and spacings.</param>
-public sealed record TrafficReading(string File, TrafficTally Tally, RejectedRows Rejected, long OutOfOrder, long? FirstOutOfOrder, IReadOnlyList<string> Further)
+public sealed record TrafficReading(string File, TrafficTally Tally, RemarkedRows Rejected, RemarkedRows Unlikely, long OutOfOrder, long? FirstOutOfOrder, IReadOnlyList<string> Further)
 {
     /// <summary>Rows read: those counted and those rejected.</summary>
     public long Rows => Tally.Trucks + Rejected.Count;

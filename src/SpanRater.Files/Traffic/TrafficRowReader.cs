@@ -1,13 +1,20 @@
+using System.Globalization;
+using CsvHelper;
+
 namespace SpanRater.Files;
 
-/// <summary>Reads one row of a traffic record after another: what it holds, or why it is rejected. Not for several threads at once.</summary>
+/// <summary>Reads one row of a traffic record after another, CsvHelper its cells: what it holds, and what is remarked of it. Not for several threads at once.</summary>
 /// <param name="header">The header.</param>
 internal sealed class TrafficRowReader(TrafficHeader header)
 {
     /// <summary>More axles than any vehicle has that crosses such a bridge.</summary>
     public const int MostAxles = 60;
 
-    private readonly int[] ends = new int[header.Cells + 1];
+    /// <summary>Bytes of a number that is copied without a place of its own.</summary>
+    private const int UsualNumber = 64;
+
+    private const NumberStyles Plain = NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent;
+
     private readonly double[] loads = new double[MostAxles];
     private readonly double[] gaps = new double[MostAxles];
     private int axles;
@@ -28,10 +35,10 @@ internal sealed class TrafficRowReader(TrafficHeader header)
     /// <summary>Its time for the order of records.</summary>
     public long Ticks { get; private set; }
 
-    /// <summary>Which number of a list is at fault, from 0, in a row that is rejected for it.</summary>
+    /// <summary>Which number of a list the remark is on, from 0; −1 where it is on all loads together.</summary>
     public int Fault { get; private set; }
 
-    /// <summary>Whether it is a spacing that is at fault, and not a load.</summary>
+    /// <summary>Whether it is on a spacing, and not on a load.</summary>
     public bool FaultIsSpacing { get; private set; }
 
     /// <summary>Axles, as far as they were read.</summary>
@@ -40,12 +47,35 @@ internal sealed class TrafficRowReader(TrafficHeader header)
     /// <summary>Spacings, as far as they were read.</summary>
     public int Spacings => spacings;
 
-    /// <summary>The load or spacing at fault [N or m].</summary>
+    /// <summary>The load or spacing that it is on [N or m].</summary>
     public double FaultValue => FaultIsSpacing ? gaps[Fault] : loads[Fault];
 
-    /// <summary>Takes a line apart; the cells hold until the next one.</summary>
-    /// <param name="line">The line, without its line break.</param>
-    public TrafficCells CellsOf(ReadOnlySpan<byte> line) => new(line, header.Separator, ends);
+    /// <summary>Whether quotes of the row read last do not pair: nothing of such a row is taken.</summary>
+    public bool IsBroken { get; private set; }
+
+    /// <summary>How CsvHelper finds the cells of the rows; it tells this reader of quotes that do not pair.</summary>
+    public CsvReaderOptions Options => CsvCells.Options((char)header.Separator) with { TrimInsideQuotes = true, OnMalformedRecord = record => IsBroken |= record.Reason != CsvMalformedReason.StrayQuote };
+
+    /// <summary>Goes to the next row that is neither blank nor a comment; false at the end.</summary>
+    /// <param name="cells">The rows, by the <see cref="Options"/> of this reader.</param>
+    public bool Next(CsvReader cells)
+    {
+        do
+        {
+            IsBroken = false;
+            if (!cells.Read())
+            {
+                return false;
+            }
+        }
+        while (IsPassedOver(cells.RawRecord));
+        return true;
+    }
+
+    /// <summary>The bytes of a cell; empty where the row has none.</summary>
+    /// <param name="cells">The row.</param>
+    /// <param name="cell">Place of the cell.</param>
+    public static ReadOnlySpan<byte> CellOf(CsvReader cells, int cell) => cell < cells.FieldCount ? cells.GetSpan(cell) : [];
 
     /// <summary>Whether a line is passed over: blank, of separators only, or a comment.</summary>
     /// <param name="line">The line, without its line break.</param>
@@ -61,35 +91,62 @@ internal sealed class TrafficRowReader(TrafficHeader header)
     }
 
     /// <summary>Reads a row.</summary>
-    /// <param name="line">The line, without its line break.</param>
-    public RejectReason Read(ReadOnlySpan<byte> line)
+    /// <param name="cells">Its cells.</param>
+    public RowRemark Read(CsvReader cells)
     {
-        TrafficCells cells = CellsOf(line);
         (axles, spacings) = (0, 0);
-        if (cells.IsBroken || (cells.Count > header.Cells && !line[ends[header.Cells - 1]..].Trim(" ,;\t"u8).IsEmpty))
+        if (IsBroken || HasTooMany(cells))
         {
-            return RejectReason.Cells;
+            return RowRemark.Cells;
         }
 
-        if (!TrafficTime.TryRead(cells[header.TimeCell], out int day, out long ticks))
+        if (!TrafficTime.TryRead(CellOf(cells, header.TimeCell), out int day, out long ticks))
         {
-            return RejectReason.Time;
+            return RowRemark.Time;
         }
 
         (Day, Ticks) = (day, ticks);
-        RejectReason reason = ReadList(cells[header.LoadsCell], loads, header.LoadUnit, false, out axles);
-        if (reason == RejectReason.None)
+        RowRemark reason = ReadList(CellOf(cells, header.LoadsCell), loads, header.LoadUnit, false, out axles);
+        if (reason == RowRemark.None)
         {
-            reason = axles == 0 ? RejectReason.NoLoads : ReadList(cells[header.SpacingsCell], gaps, header.SpacingUnit, true, out spacings);
+            reason = axles == 0 ? RowRemark.NoLoads : ReadList(CellOf(cells, header.SpacingsCell), gaps, header.SpacingUnit, true, out spacings);
         }
 
-        return reason != RejectReason.None ? reason
-            : axles > 1 && spacings == 0 ? RejectReason.NoSpacings
-            : spacings != axles - 1 ? RejectReason.SpacingCount
-            : Unlikely();
+        return reason != RowRemark.None ? reason
+            : axles > 1 && spacings == 0 ? RowRemark.NoSpacings
+            : spacings != axles - 1 ? RowRemark.SpacingCount
+            : OfTruck();
     }
 
-    private RejectReason ReadList(ReadOnlySpan<byte> cell, double[] into, double unit, bool areSpacings, out int count)
+    // Empty cells behind the last column are those of a spreadsheet.
+    private bool HasTooMany(CsvReader cells)
+    {
+        for (int c = header.Cells; c < cells.FieldCount; c++)
+        {
+            if (!cells.GetSpan(c).IsEmpty)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    // A comma is a decimal mark beside semicolons, and a point always.
+    private bool TryReadNumber(ReadOnlySpan<byte> text, out double value)
+    {
+        if (header.CommaIsDecimalMark && text.IndexOf((byte)',') is >= 0 and int comma)
+        {
+            Span<byte> pointed = text.Length <= UsualNumber ? stackalloc byte[UsualNumber] : new byte[text.Length];
+            text.CopyTo(pointed);
+            pointed[comma] = (byte)'.';
+            return double.TryParse(pointed[..text.Length], Plain, CultureInfo.InvariantCulture, out value) && double.IsFinite(value);
+        }
+
+        return double.TryParse(text, Plain, CultureInfo.InvariantCulture, out value) && double.IsFinite(value);
+    }
+
+    private RowRemark ReadList(ReadOnlySpan<byte> cell, double[] into, double unit, bool areSpacings, out int count)
     {
         count = 0;
         FaultIsSpacing = areSpacings;
@@ -98,62 +155,65 @@ internal sealed class TrafficRowReader(TrafficHeader header)
             cell = cell.TrimStart((byte)' ');
             if (cell.IsEmpty)
             {
-                return RejectReason.None;
+                return RowRemark.None;
             }
 
             if (count == MostAxles)
             {
-                return RejectReason.TooManyAxles;
+                return RowRemark.TooManyAxles;
             }
 
             int end = cell.IndexOf((byte)' ');
             ReadOnlySpan<byte> number = end < 0 ? cell : cell[..end];
             Fault = count;
-            if (!DecimalBytes.TryRead(number, header.CommaIsDecimalMark, out double value))
+            if (!TryReadNumber(number, out double value))
             {
-                return RejectReason.Number;
+                return RowRemark.Number;
             }
 
             into[count++] = value * unit;
             if (!(value > 0))
             {
-                return RejectReason.NotPositive;
+                return RowRemark.NotPositive;
             }
 
             cell = cell[number.Length..];
         }
     }
 
-    private RejectReason Unlikely()
+    private RowRemark OfTruck()
     {
         double gross = 0;
-        FaultIsSpacing = false;
+        int heaviest = 0, longest = 0;
         for (int a = 0; a < axles; a++)
         {
             gross += loads[a];
-            if (loads[a] > UnlikelyTrucks.HeaviestAxle)
-            {
-                Fault = a;
-                return RejectReason.UnlikelyLoad;
-            }
+            heaviest = loads[a] > loads[heaviest] ? a : heaviest;
         }
 
         Gross = gross;
-        if (gross < UnlikelyTrucks.LightestTruck)
-        {
-            Fault = -1;
-            return RejectReason.UnlikelyLoad;
-        }
-
         for (int g = 0; g < axles - 1; g++)
         {
-            if (gaps[g] is < UnlikelyTrucks.LeastSpacing or > UnlikelyTrucks.MostSpacing)
+            if (gaps[g] < TruckLimits.LeastSpacing)
             {
-                (Fault, FaultIsSpacing) = (g, true);
-                return RejectReason.UnlikelySpacing;
+                return On(g, true, RowRemark.ImpossibleSpacing);
             }
+
+            longest = gaps[g] > gaps[longest] ? g : longest;
         }
 
-        return RejectReason.None;
+        bool isHeavy = loads[heaviest] > TruckLimits.HeaviestLikelyAxle, isLong = axles > 1 && gaps[longest] > TruckLimits.MostLikelySpacing;
+        return loads[heaviest] > TruckLimits.HeaviestAxle ? On(heaviest, false, RowRemark.ImpossibleLoad)
+            : gross is < TruckLimits.LightestTruck or > TruckLimits.HeaviestTruck ? On(-1, false, RowRemark.ImpossibleLoad)
+            : isLong && gaps[longest] > TruckLimits.MostSpacing ? On(longest, true, RowRemark.ImpossibleSpacing)
+            : isHeavy ? On(heaviest, false, RowRemark.HeavyAxle)
+            : isLong ? On(longest, true, RowRemark.LongSpacing)
+            : RowRemark.None;
+    }
+
+    private RowRemark On(int number, bool isSpacing, RowRemark remark)
+    {
+        (Fault, FaultIsSpacing) = (number, isSpacing);
+        return remark;
     }
 }

@@ -38,6 +38,43 @@ public sealed class TrafficCommandTests : IDisposable
         Assert.Contains("Every truck has its wheel lines 6.00 ft apart: records do not hold the gauge", run.Output, StringComparison.Ordinal);
     }
 
+    // 71 kip in place of 20, the sums as above: 0.44 of the capacity is from 2.5 and 15.2 kip of 40, so that (2.5 + 71 · 0.76)/40 = 1.41.
+    [Fact]
+    public void Traffic_AnUnlikelyTruck_IsCountedAndMarkedWhereverItCounts()
+    {
+        using var plain = new BridgeOnDisk();
+        string records = Records(Kips + "2026-05-04T10:00:00,20,,south\n2026-05-04T11:00:00,71,,north\n");
+        Run run = Run.Of("traffic", plain.Folder, "--records", records);
+        Assert.Equal(0, run.Status);
+        Assert.Contains("2 trucks counted, 1 of them unlikely (listed below), from 2026-05-04", run.Output, StringComparison.Ordinal);
+        Assert.Contains("come to 1.41 of it, under the truck of line 3, 2026-05-04T11:00:00, 71.00 kip gross, lane north, marked as unlikely; 1 crossing (50 %) exceeds it.", run.Output, StringComparison.Ordinal);
+        Assert.Contains("Trucks marked as unlikely brought ", run.Output, StringComparison.Ordinal);
+        Assert.Contains("Unlikely trucks are counted in every number here. Of all trucks more than one in 100 is among them: look whether the unit in the heading is that of the numbers. The first 5 of each reason:", run.Output, StringComparison.Ordinal);
+        Assert.Contains("an axle over 60 kip (266.893 kN): 1", run.Output, StringComparison.Ordinal);
+        Assert.Contains("trucks.csv:3:21: warning: axle 1 weighs 71 kip", run.Output, StringComparison.Ordinal);
+        Assert.Contains("3, unlikely", run.Output, StringComparison.Ordinal);
+        using JsonDocument json = JsonDocument.Parse(Run.Of("traffic", plain.Folder, "--records", records, "--format", "json").Output);
+        JsonElement root = json.RootElement, hanger = root.GetProperty("effects").EnumerateArray().Single(e => e.GetProperty("name").GetString() == "L1U1");
+        Assert.Equal((1, 0), (root.GetProperty("unlikelyRows").GetInt32(), root.GetProperty("rejectedRows").GetInt32()));
+        Assert.Equal("an axle over 60 kip (266.893 kN)", root.GetProperty("unlikely")[0].GetProperty("reason").GetString());
+        Assert.True(hanger.GetProperty("record").GetProperty("unlikely").GetBoolean());
+    }
+
+    // One of 38 days has its largest from a truck of 80 kip on one axle: the fit takes it, and says so.
+    [Fact]
+    public void Traffic_YearsWithAnUnlikelyTruck_SaysThatTheFitRestsOnIt()
+    {
+        const string Unlikely = "Trucks marked as unlikely brought up to 1 of the 38 values that are fitted for an effect: a wrong record moves every level here.";
+        string record = RecordedTrucks.Record(2, 40, 6);
+        Run without = Run.Of("traffic", bridge.Folder, "--records", Records(record), "--years", "75"), with = Run.Of("traffic", bridge.Folder, "--records", Records(record + "2026-03-20T12:00:00,14 80 80,14 5,south,\n"), "--years", "75");
+        Assert.DoesNotContain("unlikely", without.Output, StringComparison.Ordinal);
+        Assert.Contains(Unlikely, with.Output, StringComparison.Ordinal);
+        Assert.Contains("The record itself holds more than the level told for ", with.Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("The record itself holds more", without.Output, StringComparison.Ordinal);
+        double Level(Run run) => double.Parse(System.Text.RegularExpressions.Regex.Match(run.Output[run.Output.IndexOf("once in 75 years  ", StringComparison.Ordinal)..], @"L1U1 +tension +\S* +(\S+ kip +){3}(\S+) kip").Groups[2].Value, System.Globalization.CultureInfo.InvariantCulture);
+        Assert.True(Level(with) > Level(without));
+    }
+
     [Fact]
     public void Traffic_Json_HoldsTheFactsInKilonewtons()
     {
@@ -106,7 +143,9 @@ public sealed class TrafficCommandTests : IDisposable
         Run given = Run.Of("traffic", bridge.Folder, "--records", records);
         Assert.Contains("Trucks a day: 80 (adtt).", given.Output, StringComparison.Ordinal);
         Assert.Contains("From memory of AASHTO Manual for Bridge Evaluation, 3rd ed. (2018), 6A.4.4.2.3b", given.Output, StringComparison.Ordinal);
-        Assert.Contains("No rating here takes it: an engineer confirms it first.", given.Output, StringComparison.Ordinal);
+        Assert.Contains("at least 1.80 (from memory, check against the manual): 1.80.", given.Output, StringComparison.Ordinal);
+        Assert.Contains("at least 1.30 (from memory, check against the manual): 1.30.", given.Output, StringComparison.Ordinal);
+        Assert.Contains("No rating takes it, neither here nor in rate: an engineer confirms it first.", given.Output, StringComparison.Ordinal);
 
         bridge.Replace("bridge.toml", "adtt = 80\n", "");
         Assert.Contains("No live-load factor of the site: it needs the trucks a day (adtt in bridge.toml [rating]), or a record of a week at least.", Run.Of("traffic", bridge.Folder, "--records", records).Output, StringComparison.Ordinal);
@@ -134,7 +173,7 @@ public sealed class TrafficCommandTests : IDisposable
     public void Traffic_HoweverManyCount_SaysTheSameBytes(string workers)
     {
         TrafficPlan plan = RecordedTrucks.Plan(bridge.Folder);
-        string record = RecordedTrucks.Record(5, 45, 12) + "rubbish\n2026-01-01T00:00:00,10 20,12,a,b\n";
+        string record = RecordedTrucks.Record(5, 45, 12) + "rubbish\n2026-01-01T00:00:00,10 20,12,a,b\n2026-03-09T00:00:00,10 90,12,a,b\n";
         byte[] Bytes(int by) => ResultFormats.Json(TrafficPage.Of(RecordedTrucks.Counted(plan, record, by, blockSize: 1000), 50, null, true, DisplayUnits.Us));
         Assert.Equal(Bytes(1), Bytes(int.Parse(workers, System.Globalization.CultureInfo.InvariantCulture)));
     }
@@ -203,6 +242,21 @@ public sealed class TrafficCommandTests : IDisposable
         Run run = Run.Of("traffic", bridge.Folder, "--records", Records(Kips + "rubbish\n"));
         Assert.Equal(3, run.Status);
         Assert.Contains("No truck is counted. 1 of 1 rows is rejected", run.Output, StringComparison.Ordinal);
+    }
+
+    // By hand, as docs/traffic.md tells it: the crane of line 186 drives right, its last axle on L3, the ordinates read off the influence line of M2U3.
+    [Fact]
+    public void Sample_TruckOfLine186_BringsM2U3WhatTheHandFinds()
+    {
+        double Ordinate(double feet) => -0.5090 * (144 - feet) / (144 - 54);
+        double byHand = -((20.2 * Ordinate(54)) + (18.1 * Ordinate(54 + 4.6)) + (13.3 * Ordinate(54 + 4.6 + 12.9)) + (13.6 * Ordinate(54 + 4.6 + 12.9 + 5.3))) * 32 / 44;
+        Assert.Equal(21.56, byHand, 0.005);
+        using JsonDocument json = JsonDocument.Parse(Run.Of("traffic", Repository.Sample("garrow-landing"), "--records", Path.Combine(Repository.Root, "samples/traffic/country-road.csv"), "--format", "json").Output);
+        JsonElement diagonal = json.RootElement.GetProperty("effects").EnumerateArray().First(e => e.GetProperty("name").GetString() == "M2U3" && e.GetProperty("sense").GetString() == "compression");
+        Assert.Equal(186, diagonal.GetProperty("record").GetProperty("line").GetInt32());
+
+        // The ordinate is read with four digits, half a unit of the last in 5,090.
+        Assert.Equal(byHand * 4.4482216152605, diagonal.GetProperty("largest").GetDouble(), byHand * 4.4482216152605 * 0.5 / 5090);
     }
 
     // samples/traffic/country-road.csv is what RecordedTrucks makes of its seed.

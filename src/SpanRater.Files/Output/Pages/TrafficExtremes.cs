@@ -34,9 +34,19 @@ internal sealed class TrafficExtremes(TrafficReading reading, double? years)
     /// <summary>Blocks in the return period [-].</summary>
     public double Period => years!.Value * blocks.BlocksAYear;
 
+    /// <summary>Blocks whose largest value of an effect a truck marked as unlikely brought.</summary>
+    /// <param name="effect">The effect.</param>
+    public int UnlikelyOf(TrafficEffect effect) => blocks.UnlikelyOf(effect.Channel);
+
+    /// <summary>Whether the record holds more than what it is extrapolated to, over a time longer than its own: the distribution does not fit.</summary>
+    /// <param name="effect">The effect.</param>
+    public bool IsAbove(TrafficEffect effect) => FitOf(effect) is { } fit && Period > blocks.Count && reading.Tally.Most(effect.Channel) > fit.ReturnLevel(Period);
+
     /// <summary>The section.</summary>
+    /// <param name="shown">The effects that are printed, in their order.</param>
+    /// <param name="brought">All that trucks brought anything to.</param>
     /// <param name="units">The units to show.</param>
-    public IReadOnlyList<ResultBlock> Section(DisplayUnits units)
+    public IReadOnlyList<ResultBlock> Section(IReadOnlyList<TrafficEffect> shown, IReadOnlyList<TrafficEffect> brought, DisplayUnits units)
     {
         var heading = new ResultBlock.Heading("Extrapolated largest effects");
         if (WhyNot is { } why)
@@ -46,13 +56,17 @@ internal sealed class TrafficExtremes(TrafficReading reading, double? years)
 
         TrafficTally tally = reading.Tally;
         string block = blocks.ByWeek ? "week" : "day";
-        var rows = tally.Plan.Effects.Where(e => !e.OnlyPulls).Select(e => (Effect: e, Fit: FitOf(e))).Where(r => r.Fit is not null).ToArray();
-        string[] without = [.. tally.Plan.Effects.Where(e => !e.OnlyPulls && tally.Most(e.Channel) > 0 && FitOf(e) is null).Select(e => TrafficWording.Name(e, tally.Plan.Bridge))];
+        var rows = shown.Select(e => (Effect: e, Fit: FitOf(e))).Where(r => r.Fit is not null).ToArray();
+        string[] without = [.. brought.Where(e => FitOf(e) is null).Select(e => TrafficWording.Name(e, tally.Plan.Bridge))];
+        int most = brought.Select(UnlikelyOf).DefaultIfEmpty(0).Max();
+        string[] above = [.. brought.Where(IsAbove).Select(e => TrafficWording.Name(e, tally.Plan.Bridge))];
         return
         [
             heading,
-            new ResultBlock.Paragraph(string.Create(CultureInfo.InvariantCulture, $"The largest of each of {blocks.Count} whole {block}s, fitted by a Gumbel distribution (maximum likelihood), and what one {block} in {Period:#,0} exceeds: once in {years:0.##} years on average. Interval: {Confidence:0%}, by the asymptotic covariance of the estimates (Johnson, Kotz and Balakrishnan, vol. 2, ch. 22; Coles, ch. 3; from memory). The return period is {years!.Value * FatigueTraffic.DaysAYear / blocks.DaysInAll:#,0.#} times as long as the record.")),
+            new ResultBlock.Paragraph(string.Create(CultureInfo.InvariantCulture, $"The largest of each of {blocks.Count} whole {block}s, fitted by a Gumbel distribution (maximum likelihood), and what one {block} in {Period:#,0} exceeds: once in {years:0.##} years on average. Interval: {Confidence:0%}, by the asymptotic covariance of the estimates (Johnson, Kotz and Balakrishnan, vol. 2, ch. 22; Coles, ch. 3; from memory). The return period is {years!.Value * FatigueTraffic.DaysAYear / blocks.DaysInAll:#,0.#} times as long as the record.{(shown.Count < brought.Count ? $" The {shown.Count} rows of the table above; --all prints every one." : "")}")),
             new ResultBlock.Paragraph($"It holds if {block}s are alike and traffic stays as it was: growth, seasons, permits, and what never crossed in the record are not in it, nor is the doubt whether the distribution fits so far out.", Strong: true),
+            .. most > 0 ? [new ResultBlock.Paragraph($"Trucks marked as unlikely brought up to {most} of the {blocks.Count} values that are fitted for an effect: a wrong record moves every level here. Check their rows, take out what is wrong, and run again.", Strong: true)] : Array.Empty<ResultBlock>(),
+            .. above.Length > 0 ? [new ResultBlock.Paragraph($"The record itself holds more than the level told for {string.Join(", ", above)}: the distribution does not fit there. Take no level below the largest, and look at the truck that brought it.", Strong: true)] : Array.Empty<ResultBlock>(),
             new ResultBlock.Grid(new ResultTable(
                 [new("part"), new("in"), new("truss"), new("largest"), new("location"), new("scale"), new(string.Create(CultureInfo.InvariantCulture, $"once in {years:0.##} years")), new("low"), new("high"), new("with impact")],
                 [
@@ -63,7 +77,7 @@ internal sealed class TrafficExtremes(TrafficReading reading, double? years)
                         string In(double value) => TrafficWording.Show(value, PartWords.QuantityOf(e.Acts), units, 1);
                         return (IReadOnlyList<object?>)
                         [
-                            e.Name + (e.At.Length > 0 ? $" at {e.At}" : ""), e.Sense is { } sense ? Words.Of(sense) : PartWords.InWords(e.Acts), e.Truss is { } t ? tally.Plan.Bridge.Deck.TrussNames[t] : "",
+                            e.Name + (e.At.Length > 0 ? $" at {e.At}" : ""), e.Sense is { } sense ? Words.Of(sense) : PartWords.InWords(e.Acts), TrafficWording.TrussOf(e, tally.Plan),
                             In(e.Factor * tally.Most(e.Channel)), In(e.Factor * fit.Location), In(e.Factor * fit.Scale), In(e.Factor * fit.ReturnLevel(Period)), In(e.Factor * low), In(e.Factor * high), In(e.WithImpact * fit.ReturnLevel(Period)),
                         ];
                     }),

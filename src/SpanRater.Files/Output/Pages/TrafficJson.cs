@@ -22,7 +22,8 @@ internal static class TrafficJson
         json.WriteNumber("daysWithTrucks", tally.Days.Count);
         json.WriteForce("meanGross", tally.Trucks > 0 ? tally.Weights.Sum / tally.Trucks : null);
         json.WriteForce("heaviestGross", tally.Trucks > 0 ? tally.Weights.Heaviest : null);
-        WriteRejected(json, reading);
+        WriteRemarked(json, "rejected", reading.Rejected);
+        WriteRemarked(json, "unlikely", reading.Unlikely);
         json.WriteNumber("outOfOrder", reading.OutOfOrder);
         json.WriteNumberOrNull("firstOutOfOrder", reading.FirstOutOfOrder);
         json.WriteNames("notCounted", notCounted);
@@ -39,16 +40,16 @@ internal static class TrafficJson
         WriteFactor(json, tally);
     }
 
-    private static void WriteRejected(Utf8JsonWriter json, TrafficReading reading)
+    private static void WriteRemarked(Utf8JsonWriter json, string name, RemarkedRows rows)
     {
-        json.WriteNumber("rejectedRows", reading.Rejected.Count);
-        json.WriteStartArray("rejected");
-        foreach (RejectReason reason in reading.Rejected.Reasons)
+        json.WriteNumber($"{name}Rows", rows.Count);
+        json.WriteStartArray(name);
+        foreach (RowRemark remark in rows.Remarks)
         {
             json.WriteStartObject();
-            json.WriteString("reason", RejectWording.Of(reason));
-            json.WriteNumber("rows", reading.Rejected.Of(reason));
-            json.WriteNames("first", reading.Rejected.First(reason).Select(f => f.ToString()));
+            json.WriteString("reason", RowRemarkWording.Of(remark));
+            json.WriteNumber("rows", rows.Of(remark));
+            json.WriteNames("first", rows.First(remark).Select(f => f.ToString()));
             json.WriteEndObject();
         }
 
@@ -77,6 +78,7 @@ internal static class TrafficJson
             json.WriteNumber("line", record.Line);
             json.WriteString("time", record.Time);
             json.WriteForce("gross", record.Gross);
+            json.WriteBoolean("unlikely", record.IsUnlikely);
             json.WriteStartObject("further");
             foreach ((string name, string value) in reading.Further.Zip(record.Further))
             {
@@ -131,6 +133,8 @@ internal static class TrafficJson
         json.WriteForce("standardError", e.Factor * fit.StandardError(extremes.Period));
         json.WriteForce("low", e.Factor * low);
         json.WriteForce("high", e.Factor * high);
+        json.WriteBoolean("largestIsAbove", extremes.IsAbove(e));
+        json.WriteNumber("unlikelyBlocks", extremes.UnlikelyOf(e));
         json.WriteEndObject();
     }
 
@@ -190,6 +194,9 @@ internal static class TrafficJson
         json.WriteNumber("oneLaneByFormula", found.Factor.OneLaneByFormula);
         json.WriteNumber("moreLanes", found.Factor.MoreLanes);
         json.WriteNumber("moreLanesByFormula", found.Factor.MoreLanesByFormula);
+        json.WriteNumber("leastOneLane", SiteLiveLoadFactor.LeastOneLane);
+        json.WriteNumber("leastMoreLanes", SiteLiveLoadFactor.LeastMoreLanes);
+        json.WriteString("leastValues", TrafficFactorSection.Check);
         json.WriteString("source", TrafficClauses.SiteFactor.CitationWithMark);
         json.WriteBoolean("usedInRatings", false);
         json.WriteEndObject();

@@ -8,13 +8,16 @@ public static class TrafficPage
     /// <summary>So many rows of the table are printed unless all are asked for.</summary>
     private const int Printed = 20;
 
+    /// <summary>Where more than one truck in so many is unlikely, the unit is asked after.</summary>
+    private const int OneIn = 100;
+
     private static readonly double[] Parts = [0.5, 0.9, 0.99, 0.999];
 
     private static readonly ResultColumn[] Csv =
     [
         new("truss"), new("part"), new("name"), new("at"), new("effect"), new("sense"), new("unit"), new("largest"), new("with impact"), new("impact", Quantity.Number), new("share, or arm in m"),
         .. Parts.Select(p => new ResultColumn($"quantile {p.ToString(CultureInfo.InvariantCulture)}")), new("bin width"), new("dead"), new("capacity"),
-        new("used", Quantity.Number), new("crossings above capacity", Quantity.Number), new("line"), new("time"), new("gross", Quantity.Force), new("further"),
+        new("used", Quantity.Number), new("crossings above capacity", Quantity.Number), new("line"), new("time"), new("gross", Quantity.Force), new("further"), new("unlikely"),
     ];
 
     /// <summary>The page.</summary>
@@ -36,19 +39,20 @@ public static class TrafficPage
         string[] assumed = [.. TrafficWording.Assumed(plan, units)];
         var extremes = new TrafficExtremes(reading, years);
         IReadOnlyList<ResultBlock> factor = TrafficFactorSection.Of(reading, units), fatigue = TrafficFatigueSection.Of(reading, units);
-        TrafficEffect[] ranked = [.. Ranked(tally)];
+        TrafficEffect[] ranked = [.. Ranked(tally)], brought = [.. Brought(ranked, tally)], shown = everyRow ? brought : [.. brought.Take(Printed)];
         string[] nearest = [.. isAnswer ? Nearest(ranked, reading, units) : []];
         ResultBlock[] blocks =
         [
             new ResultBlock.Heading($"{bridge.Title}: recorded trucks", 1),
             new ResultBlock.Paragraph(counted, Strong: true),
+            .. tally.Trucks > 0 ? [new ResultBlock.Paragraph(TrafficWording.Weighed(tally, units))] : Array.Empty<ResultBlock>(),
             .. nearest.Select(n => new ResultBlock.Paragraph(n, Strong: true)),
             .. isAnswer ? [new ResultBlock.Paragraph(TrafficWording.Unfactored)] : Array.Empty<ResultBlock>(),
             .. not.Length > 0 ? [new ResultBlock.Items("Not taken into the count:", not)] : Array.Empty<ResultBlock>(),
             .. Rows(reading),
-            .. isAnswer ? Table(ranked, reading, everyRow, units) : [],
+            .. isAnswer ? Table(shown, brought.Length, reading, units) : [],
             .. isAnswer && member is { } told ? TrafficMemberSection.Of(reading, told, units) : [],
-            .. isAnswer ? extremes.Section(units) : [],
+            .. isAnswer ? extremes.Section(shown, brought, units) : [],
             .. isAnswer ? fatigue : [],
             .. tally.Trucks > 0 ? factor : [],
             new ResultBlock.Items("Assumed:", assumed),
@@ -85,6 +89,10 @@ public static class TrafficPage
     private static IEnumerable<TrafficEffect> Ranked(TrafficTally tally) =>
         tally.Plan.Effects.Where(e => !e.OnlyPulls).Select((e, i) => (Effect: e, At: i, Used: e.UsedBy(tally.Most(e.Channel)))).OrderByDescending(r => r.Used ?? double.NegativeInfinity).ThenBy(r => r.At).Select(r => r.Effect);
 
+    // Of the two trusses the one that is nearer to its capacity; CSV and JSON have both.
+    private static IEnumerable<TrafficEffect> Brought(TrafficEffect[] ranked, TrafficTally tally) =>
+        ranked.Where(e => tally.Most(e.Channel) > 0).GroupBy(e => (e.Kind, e.Name, e.At, e.Acts, e.Sense)).Select(g => g.First());
+
     private static IEnumerable<string> Nearest(TrafficEffect[] ranked, TrafficReading reading, DisplayUnits units)
     {
         TrafficTally tally = reading.Tally;
@@ -104,6 +112,13 @@ public static class TrafficPage
         {
             yield return "No effect has both its dead load and its capacity: nothing is said of how near the trucks come to what the bridge carries.";
         }
+
+        TrafficEffect[] brought = [.. Brought(ranked, tally)];
+        int unlikely = brought.Count(e => tally.MostRecord(e.Channel)!.IsUnlikely);
+        if (unlikely > 0)
+        {
+            yield return $"Trucks marked as unlikely brought {TrafficWording.Whole(unlikely)} of the {TrafficWording.Whole(brought.Length)} largest effects here: check their rows, and take out what is wrong.";
+        }
     }
 
     private static IEnumerable<ResultBlock> Rows(TrafficReading reading)
@@ -111,8 +126,13 @@ public static class TrafficPage
         if (reading.Rejected.Count > 0)
         {
             yield return new ResultBlock.Items(
-                $"Rejected rows, the first {RejectedRows.Told} of each reason:",
-                [.. reading.Rejected.Reasons.SelectMany(r => (string[])[$"{RejectWording.Of(r)}: {TrafficWording.Whole(reading.Rejected.Of(r))}", .. reading.Rejected.First(r).Select(f => f.ToString())])]);
+                $"Rejected rows, the first {RemarkedRows.Told} of each reason:", Told(reading.Rejected));
+        }
+
+        if (reading.Unlikely.Count > 0)
+        {
+            string unit = reading.Unlikely.Count * OneIn > reading.Tally.Trucks ? $" Of all trucks more than one in {OneIn} is among them: look whether the unit in the heading is that of the numbers." : "";
+            yield return new ResultBlock.Items($"Unlikely trucks are counted in every number here.{unit} The first {RemarkedRows.Told} of each reason:", Told(reading.Unlikely));
         }
 
         if (reading.OutOfOrder > 0)
@@ -121,14 +141,15 @@ public static class TrafficPage
         }
     }
 
-    private static IEnumerable<ResultBlock> Table(TrafficEffect[] ranked, TrafficReading reading, bool everyRow, DisplayUnits units)
+    private static string[] Told(RemarkedRows rows) =>
+        [.. rows.Remarks.SelectMany(r => (string[])[$"{RowRemarkWording.Of(r)}: {TrafficWording.Whole(rows.Of(r))}", .. rows.First(r).Select(f => f.ToString())])];
+
+    private static IEnumerable<ResultBlock> Table(TrafficEffect[] shown, int brought, TrafficReading reading, DisplayUnits units)
     {
         TrafficTally tally = reading.Tally;
-        // Of the two trusses the one that is nearer to its capacity; CSV and JSON have both.
-        TrafficEffect[] brought = [.. ranked.Where(e => tally.Most(e.Channel) > 0).GroupBy(e => (e.Kind, e.Name, e.At, e.Acts, e.Sense)).Select(g => g.First())], shown = everyRow ? brought : [.. brought.Take(Printed)];
         var places = tally.Plan.Effects.Select((e, i) => (e, i)).ToDictionary(p => p.e, p => p.i);
         yield return new ResultBlock.Heading("What the trucks bring");
-        yield return new ResultBlock.Paragraph($"Live effects without impact unless said; quantiles are upper edges of histogram bins, a bin being what {TrafficWording.Show(TrafficChannel.BinWeight, Quantity.Force, units)} brings on the largest ordinate.{(shown.Length < brought.Length ? $" The {shown.Length} nearest to their capacity of {brought.Length}; --all prints every one." : "")}");
+        yield return new ResultBlock.Paragraph($"Live effects without impact unless said; quantiles are upper edges of histogram bins, a bin being what {TrafficWording.Show(TrafficChannel.BinWeight, Quantity.Force, units)} brings on the largest ordinate.{(shown.Length < brought ? $" The {shown.Length} nearest to their capacity of {brought}; --all prints every one." : "")}");
         yield return new ResultBlock.Grid(new ResultTable(
             [
                 new("part"), new("in"), new("truss"), new("largest"), new("with impact"), .. Parts.Select(p => new ResultColumn(p.ToString(CultureInfo.InvariantCulture))), new("dead"), new("capacity"),
@@ -137,23 +158,18 @@ public static class TrafficPage
             [
                 .. shown.Select(e => (IReadOnlyList<object?>)
                 [
-                    e.Name + (e.At.Length > 0 ? $" at {e.At}" : ""), e.Sense is { } sense ? Words.Of(sense) : PartWords.InWords(e.Acts), TrussOf(e, ranked, tally),
+                    e.Name + (e.At.Length > 0 ? $" at {e.At}" : ""), e.Sense is { } sense ? Words.Of(sense) : PartWords.InWords(e.Acts), TrafficWording.TrussOf(e, tally.Plan),
                     In(e, e.Factor * tally.Most(e.Channel), units), In(e, e.WithImpact * tally.Most(e.Channel), units), .. Parts.Select(p => In(e, e.Factor * tally.Quantile(e.Channel, p), units)),
                     In(e, e.Dead, units), In(e, e.Capacity, units), e.UsedBy(tally.Most(e.Channel)), tally.Over(places[e]) is { } over ? TrafficWording.Share(over, tally.Trucks) : "–",
-                    TrafficWording.Whole(tally.MostRecord(e.Channel)!.Line), tally.MostRecord(e.Channel)!.Gross,
+                    $"{TrafficWording.Whole(tally.MostRecord(e.Channel)!.Line)}{(tally.MostRecord(e.Channel)!.IsUnlikely ? ", unlikely" : "")}", tally.MostRecord(e.Channel)!.Gross,
                 ]),
             ]));
-        string[] lacking = [.. ranked.Where(e => e.WithoutCapacity is not null).GroupBy(e => RatingWording.Of(e.WithoutCapacity!, units)).Select(g => $"{string.Join(", ", g.Select(e => $"{e.Name} in {(e.Sense is { } s ? Words.Of(s) : PartWords.InWords(e.Acts))}").Distinct())}: {g.Key}")];
+        string[] lacking = [.. tally.Plan.Effects.Where(e => !e.OnlyPulls && e.WithoutCapacity is not null).GroupBy(e => RatingWording.Of(e.WithoutCapacity!, units)).Select(g => $"{string.Join(", ", g.Select(e => $"{e.Name} in {(e.Sense is { } s ? Words.Of(s) : PartWords.InWords(e.Acts))}").Distinct())}: {g.Key}")];
         if (lacking.Length > 0)
         {
             yield return new ResultBlock.Items("Not set against a capacity:", lacking);
         }
     }
-
-    private static string TrussOf(TrafficEffect shown, TrafficEffect[] all, TrafficTally tally) =>
-        shown.Truss is not { } truss ? ""
-        : all.Any(e => e.Truss != truss && e.Channel == shown.Channel && (e.Factor, e.Dead, e.Capacity) == (shown.Factor, shown.Dead, shown.Capacity)) ? "each"
-        : tally.Plan.Bridge.Deck.TrussNames[truss];
 
     // A force or a moment, with its unit where the column has both.
     private static string In(TrafficEffect effect, double? value, DisplayUnits units) =>
@@ -171,7 +187,7 @@ public static class TrafficPage
             e.Truss is { } t ? tally.Plan.Bridge.Deck.TrussNames[t] : "", PartWords.Of(e.Kind), e.Name, e.At, PartWords.Of(e.Acts), e.Sense is { } sense ? Words.Of(sense) : "", units.Symbol(quantity),
             Plain(e.Factor * most), Plain(e.WithImpact * most), e.Impact.Value, e.Factor.ToString("R", CultureInfo.InvariantCulture), .. Parts.Select(p => Plain(e.Factor * tally.Quantile(e.Channel, p))),
             Plain(e.Factor * tally.Plan.Channels[e.Channel].BinWidth), Plain(e.Dead), Plain(e.OnlyPulls ? null : e.Capacity), e.UsedBy(most), tally.Over(at) is { } over ? (double)over : null,
-            record?.Line.ToString(CultureInfo.InvariantCulture) ?? "", record?.Time ?? "", record?.Gross, record is null ? "" : string.Join("; ", reading.Further.Zip(record.Further, (n, v) => $"{n}: {v}")),
+            record?.Line.ToString(CultureInfo.InvariantCulture) ?? "", record?.Time ?? "", record?.Gross, record is null ? "" : string.Join("; ", reading.Further.Zip(record.Further, (n, v) => $"{n}: {v}")), record?.IsUnlikely == true ? "yes" : "",
         ];
     }
 }
