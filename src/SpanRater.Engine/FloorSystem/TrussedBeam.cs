@@ -33,10 +33,11 @@ public sealed class TrussedBeam
         }
 
         (Span, Posts, PostSpacing, Drop) = (span, posts, postSpacing, drop);
+        (BendingStiffness, AxialStiffness, RodStiffness) = (bending, axial, rod);
         EndField = (span - postSpacing) / 2;
         double cosine = EndField / Math.Sqrt((EndField * EndField) + (drop * drop));
         Cosine = cosine;
-        double work = ((2 * EndField / 3) + postSpacing) * drop * drop / bending;
+        double work = DepthSquared / bending;
         perWork = 1 / (bending * (work + (span / axial) + (((2 * EndField / (cosine * cosine * cosine)) + postSpacing) / rod)));
     }
 
@@ -57,6 +58,22 @@ public sealed class TrussedBeam
 
     /// <summary>Cosine of the rod's slope [-].</summary>
     public double Cosine { get; }
+
+    /// <summary>EI of the beam [N·m²].</summary>
+    public double BendingStiffness { get; }
+
+    /// <summary>EA of the beam [N].</summary>
+    public double AxialStiffness { get; }
+
+    /// <summary>EA of the rod or rods [N].</summary>
+    public double RodStiffness { get; }
+
+    /// <summary>The square of the rod's depth over the whole span, ∫ y² dx [m³].</summary>
+    public double DepthSquared => ((2 * EndField / 3) + PostSpacing) * Drop * Drop;
+
+    /// <summary>The moment of the simple beam times the rod's depth over the whole span, ∫ M0 y dx, per load [m³].</summary>
+    /// <param name="x">Where the load stands [m].</param>
+    public double MomentTimesDepth(double x) => Compression(x) / perWork;
 
     private double Slope => Drop / EndField;
 
