@@ -69,7 +69,7 @@ public sealed record FieldReport(
         ResultPage post = PostingOf(rating, posting, reading, alternatives, units);
         var measure = MeasureFirst.Of(rating);
         Drawing elevation = RatingPicture.Elevation(rating, units);
-        var opened = new OpenedRatings(rating, Named(posting, measure));
+        var opened = new OpenedRatings(rating, [.. Named(posting), .. MeasureChapter.Shown(measure), .. WhatIfParts.Rests(alternatives)]);
         var sets = new OrdinateSets(rating, opened.All.SelectMany(o => o.Rows).Concat(LiveEnvelope.Of(rating).SelectMany(e => (RatingRow?[])[e.Tension, e.Compression]).OfType<RatingRow>()), units);
         MemberRow? followed = Followed(rating);
         ReportChapter[] chapters =
@@ -78,10 +78,10 @@ public sealed record FieldReport(
             NearTheTop.NotRated(rating, reading.OwnVehiclesNotAsked, units),
             new("elevation", "Elevation with the lowest factors", [], elevation, InWords(rating)),
             new("rating", "Rating", [.. RatingPage.Tables(rating, units, everyRow: false), .. RatingPage.CapsAndDeadLoad(rating, units, everyRow: false), .. RatingPage.Factors(rating)]),
-            new("posting", "Posting review", Body(post)) { Parts = [.. WhatIfParts.Changes(alternatives, units)] },
+            new("posting", "Posting review", Body(post)) { Parts = [.. WhatIfParts.Changes(alternatives, opened.Anchors, units)] },
             NearTheTop.Assumptions(rating, units),
             NearTheTop.Findings(reading),
-            new("measure", "What to measure next", Body(MeasurePage.Of(measure, null, units))) { Parts = [.. WhatIfParts.Readings(measure, units)] },
+            MeasureChapter.Of(measure, opened.Anchors, units),
             new("dead", "Dead load", Body(DeadLoadPage.Of(bridge, units))) { Parts = [DeadForces.Of(rating, sets.All[0].Id, units)] },
             VehiclesChapter.Of(rating, reading.VehiclesAsked, units),
             InfluenceChapter.Of(rating, followed?.MemberIndex, sets, opened, units),
@@ -89,7 +89,7 @@ public sealed record FieldReport(
             CapacityChapters.Factors(rating, opened, sets, units),
             ChecksChapter.Of(rating, followed, units),
             LearnersChapter.Of(bridge, units),
-            new("check", "Input as understood", Body(CheckPage.Of(bridge, reading.Findings, units))),
+            CheckChapter.Of(bridge, reading.Findings, units),
         ];
         return new FieldReport(bridge.Name, DecisionOf(rating, posting, rate, units), IsUrgentFor(rating, posting), chapters, inputs, units, date, version)
         {
@@ -117,12 +117,9 @@ public sealed record FieldReport(
         ? PostingPage.WithoutRule(rating.Bridge, rating.Method)
         : PostingPage.Of(posting, reading.PostedKindsNotAsked, units, alternatives);
 
-    // The rows that posting and measuring rest on: their tables lead to them.
-    private static IEnumerable<RatingRow> Named(Posting? posting, MeasureFirst measure) =>
-    [
-        .. posting is null ? [] : posting.Legal.Concat(posting.Emergency).Select(r => r.Lowest).Concat(posting.Others.Select(o => o.Deciding)).OfType<RatingRow>().Where(r => r.Factor is not null),
-        .. measure.Readings.Take(MeasurePage.MostReadings).Select(r => r.Row),
-    ];
+    // The rows that posting rests on: its tables lead to them.
+    private static IEnumerable<RatingRow> Named(Posting? posting) =>
+        posting is null ? [] : posting.Legal.Concat(posting.Emergency).Select(r => r.Lowest).Concat(posting.Others.Select(o => o.Deciding)).OfType<RatingRow>().Where(r => r.Factor is not null);
 
     /// <summary>What <c>explain</c> says of a row's member or part under its vehicle.</summary>
     /// <param name="rating">The rating.</param>

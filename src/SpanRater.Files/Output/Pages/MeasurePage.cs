@@ -64,7 +64,7 @@ public static class MeasurePage
         if (needed.Length > 0)
         {
             blocks.Add(new ResultBlock.Heading("What must remain for a factor of 1"));
-            NeededDimension[] told = [.. needed.Where(n => member is not null || !n.IsEnough || n.Read is not null)];
+            NeededDimension[] told = [.. needed.Where(n => member is not null || IsShort(n))];
             blocks.Add(new ResultBlock.Grid(NeededTable(told.Take(MostNeeded), units)));
             if (told.Length > MostNeeded)
             {
@@ -81,6 +81,14 @@ public static class MeasurePage
             [.. lower.Select(l => $"Lower than every truss member: {l}"), first, Scope(measure.Rating), Sampling, Words.Caution],
             json => Write(json, measure, readings, factors, needed, unmeasured),
             IsAnswer: readings.Length + needed.Length > 0);
+    }
+
+    /// <summary>What must remain, as far as the page shows it: what is short or was measured.</summary>
+    /// <param name="measure">What to measure next.</param>
+    public static IEnumerable<NeededDimension> NeededShown(MeasureFirst measure)
+    {
+        ArgumentNullException.ThrowIfNull(measure);
+        return measure.Needed.Where(IsShort).Take(MostNeeded);
     }
 
     /// <summary>What to measure first, in a sentence or two.</summary>
@@ -161,6 +169,8 @@ public static class MeasurePage
             ]),
         ]);
 
+    private static bool IsShort(NeededDimension needed) => !needed.IsEnough || needed.Read is not null;
+
     private static string Verdict(NeededDimension needed) => needed switch
     {
         { Needed: null } => "not by this dimension",
@@ -174,15 +184,32 @@ public static class MeasurePage
     /// <param name="reading">The reading.</param>
     public static string Where(DoubtfulReading reading)
     {
-        Observation seen = reading.Reading.Seen;
+        ArgumentNullException.ThrowIfNull(reading);
+        return $"{RatingWording.Member(reading.Row)}, {What(reading.Reading)}";
+    }
+
+    /// <summary>The dimension that was read, and where on its member.</summary>
+    /// <param name="reading">The reading.</param>
+    public static string What(Reading reading)
+    {
+        ArgumentNullException.ThrowIfNull(reading);
+        Observation seen = reading.Seen;
         string what = seen switch
         {
-            Observation.Remaining r => $"{SectionWords.Of(r.Dimension)}",
+            Observation.Remaining r => SectionWords.Of(r.Dimension),
             Observation.Hole => "hole",
             Observation.Decay => "decay",
             _ => "bow",
         };
-        return $"{RatingWording.Member(reading.Row)}, {what}{(seen.Part.Length == 0 ? "" : $" of {seen.Part}")}{(seen.Place.Length == 0 ? "" : $", {seen.Place}")}";
+        return $"{what}{(seen.Part.Length == 0 ? "" : $" of {seen.Part}")}{(seen.Place.Length == 0 ? "" : $", {seen.Place}")}";
+    }
+
+    /// <summary>The dimension that must remain, and of which part.</summary>
+    /// <param name="needed">What must remain.</param>
+    public static string What(NeededDimension needed)
+    {
+        ArgumentNullException.ThrowIfNull(needed);
+        return $"{SectionWords.Of(needed.Dimension)} of {needed.Part}";
     }
 
     private static string Lowest(RatingRow row) => $"{RatingWording.Member(row)}: {Words.Factor(row.Factor)} in {RatingWording.ActsIn(row)} under {RatingWording.Under(row)} at {row.Level.Name} level";
