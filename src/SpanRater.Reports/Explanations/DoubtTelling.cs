@@ -82,7 +82,7 @@ internal static class DoubtTelling
             CultureInfo.InvariantCulture,
             $"{DoubtfulFactor.Samples:#,0} times each reading is drawn for itself (a Mersenne Twister that starts at {DoubtfulFactor.Seed}, so that the same input gives the same numbers), and the capacity found with all of them. The least that came is {sheet.Force(drawn.Least)}, the middle one {sheet.Force(drawn.Middle)}, the most {sheet.Force(drawn.Most)}; below C1 are {drawn.Below:#,0} of {DoubtfulFactor.Samples:#,0}."));
         string p = Told.Number(factor.ChanceBelowOne);
-        yield return SheetUnits.Step(string.Create(CultureInfo.InvariantCulture, $"p = {drawn.Below:0} / {DoubtfulFactor.Samples:0} = {p}; standard error √(p·(1 − p)/n) = √({p}·{Told.Number(1 - factor.ChanceBelowOne)}/{DoubtfulFactor.Samples:0}) = {Told.Number(factor.StandardError)}"));
+        yield return SheetUnits.Step(string.Create(CultureInfo.InvariantCulture, $"p = {drawn.Below:0} / {DoubtfulFactor.Samples:0} = {p} = {100 * factor.ChanceBelowOne:0.0} %; standard error √(p·(1 − p)/n) = √({p}·{Told.Number(1 - factor.ChanceBelowOne)}/{DoubtfulFactor.Samples:0}) = {Told.Number(factor.StandardError)} = {100 * factor.StandardError:0.0} %"));
         if (factor.ByTheCurve is not { } curve)
         {
             yield break;

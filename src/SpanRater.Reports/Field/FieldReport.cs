@@ -14,6 +14,13 @@ public sealed record ReportChapter(string Id, string Title, IReadOnlyList<Result
     /// <summary>What follows the blocks: drawings, and what opens.</summary>
     public IReadOnlyList<ReportPart> Parts { get; init; } = [];
 
+    /// <summary>Where cells of the tables among its blocks lead, a table each; a table that is not there leads nowhere.</summary>
+    public IReadOnlyList<ReportPart.Opening> Leads { get; init; } = [];
+
+    /// <summary>Where the cells of a block lead; null where it is no table, or one that leads nowhere.</summary>
+    /// <param name="block">The block.</param>
+    internal ReportPart.Opening? LeadsOf(ResultBlock block) => block is ResultBlock.Grid { Content: var table } ? Leads.FirstOrDefault(l => ReferenceEquals(l.Table, table)) : null;
+
     /// <summary>Whether its drawing is black on white on every screen, as it is on paper.</summary>
     public bool IsOnPaper { get; init; }
 
@@ -78,11 +85,11 @@ public sealed record FieldReport(
             NearTheTop.NotRated(rating, reading.OwnVehiclesNotAsked, units),
             new("elevation", "Elevation with the lowest factors", [], elevation, InWords(rating)),
             new("rating", "Rating", [.. RatingPage.Tables(rating, units, everyRow: false), .. RatingPage.CapsAndDeadLoad(rating, units, everyRow: false), .. RatingPage.Factors(rating)]),
-            new("posting", "Posting review", Body(post)) { Parts = [.. WhatIfParts.Changes(alternatives, opened.Anchors, units)] },
+            PostingChapter.Of(post, posting, alternatives, opened.Anchors, units),
             NearTheTop.Assumptions(rating, units),
             NearTheTop.Findings(reading),
             MeasureChapter.Of(measure, opened.Anchors, units),
-            new("dead", "Dead load", Body(DeadLoadPage.Of(bridge, units))) { Parts = [DeadForces.Of(rating, sets.All[0].Id, units)] },
+            DeadChapter.Of(rating, sets.All[0].Id, units),
             VehiclesChapter.Of(rating, reading.VehiclesAsked, units),
             InfluenceChapter.Of(rating, followed?.MemberIndex, sets, opened, units),
             CapacityChapters.Sheets(rating, opened, [.. Body(CapacityPage.Of(MemberCapacities.Of(bridge, rating.Method), null, units)).Where(b => b is not ResultBlock.Paragraph { Text: Words.TrussOnly or Words.Caution })], units),
@@ -119,7 +126,7 @@ public sealed record FieldReport(
 
     // The rows that posting rests on: its tables lead to them.
     private static IEnumerable<RatingRow> Named(Posting? posting) =>
-        posting is null ? [] : posting.Legal.Concat(posting.Emergency).Select(r => r.Lowest).Concat(posting.Others.Select(o => o.Deciding)).OfType<RatingRow>().Where(r => r.Factor is not null);
+        posting is null ? [] : posting.Legal.Concat(posting.Emergency).Select(r => r.Lowest).Concat(posting.Others.Select(o => o.Deciding)).Concat(PostingWording.AloneRows(posting)).OfType<RatingRow>().Where(r => r.Factor is not null);
 
     /// <summary>What <c>explain</c> says of a row's member or part under its vehicle.</summary>
     /// <param name="rating">The rating.</param>

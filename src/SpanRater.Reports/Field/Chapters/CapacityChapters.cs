@@ -12,7 +12,7 @@ internal static class CapacityChapters
         {
             Parts =
             [
-                .. table.Select(b => b is ResultBlock.Grid { Content: var grid } ? TableOf(grid, rating) : (ReportPart)new ReportPart.Said([b])),
+                .. table.Select(b => b is ResultBlock.Grid { Content: var grid } ? TableOf(grid, rating, opened) : (ReportPart)new ReportPart.Said([b])),
                 new ReportPart.Said([new ResultBlock.Heading("Each part opened"), new ResultBlock.Paragraph("What each part is made of, as built and as found, and the way to its capacities and factors.")]),
                 .. Group("made-members", "Truss members", [.. OfMembers(rating, opened, units)]),
                 .. Group("made-floor", "Parts of the floor",
@@ -39,16 +39,20 @@ internal static class CapacityChapters
         };
     }
 
-    // A capacity leads to what the member is made of, and from there to its sheet.
-    private static ReportPart.Opening TableOf(ResultTable table, BridgeRating rating)
+    // A capacity leads to a factor that opens its sheet, else to what the member is made of, where the sheet stands.
+    private static ReportPart.Opening TableOf(ResultTable table, BridgeRating rating, OpenedRatings opened)
     {
         MemberCapacityRow[] rows = [.. MemberCapacities.Of(rating.Bridge, rating.Method).Rows.Where(r => r.Value is not null)];
         int[] columns = [.. Enumerable.Range(0, table.Columns.Count).Where(c => table.Columns[c].Heading is "as built" or "as found" or "KL/r")];
         return new ReportPart.Opening(
             table,
             null,
-            rows.SelectMany((row, r) => columns.Where(c => row.Given is null && table.Rows[r][c] is double).Select(c => (At: (r, c), Id: MadeOf(rating, row.MemberIndex, row.Truss)))).Where(l => l.Id is not null).ToDictionary(l => l.At, l => l.Id!));
+            rows.SelectMany((row, r) => columns.Where(c => row.Given is null && table.Rows[r][c] is double).Select(c => (At: (r, c), Id: (table.Columns[c].Heading == "as built" && row.IsChanged ? null : SheetOf(row, opened)) ?? MadeOf(rating, row.MemberIndex, row.Truss)))).Where(l => l.Id is not null).ToDictionary(l => l.At, l => l.Id!));
     }
+
+    private static string? SheetOf(MemberCapacityRow row, OpenedRatings opened) => opened.All.FirstOrDefault(o => o.Shown is MemberRow { Resistance: { } found } shown
+        && (shown.MemberIndex, shown.Sense) == (row.MemberIndex, row.Sense) && Math.Abs(found.Value - row.Value!.Value) <= 1e-9 * found.Value
+        && o.Rows.Any(r => row.Truss is null || r.Truss is null || r.Truss == row.Truss))?.Id;
 
     private static string? MadeOf(BridgeRating rating, int member, string? truss) => OpenedRatings.MakesOf(rating.Bridge, member).FirstOrDefault(m => m.Truss is null || m.Truss == truss).Id;
 

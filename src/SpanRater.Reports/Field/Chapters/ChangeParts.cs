@@ -47,6 +47,7 @@ internal static class ChangeParts
     private static IEnumerable<ReportPart> Group(Changed[] group, BridgeRating rating, IReadOnlyDictionary<RatingRow, string> opened, DisplayUnits units)
     {
         RatingRow row = group[0].Row;
+        bool beside = group.Any(c => c.Row.Beside is not null);
         string unit = units.Symbol(QuantityOf(row));
         double sign = row.InSense == Sense.Compression && row is MemberRow ? -1 : 1;
         string top = $"{Figure(row.Capacity!.Value, row, units)} − {Number(row.ComponentsFactor)}·{Figure(sign * row.DeadComponents, row, units)} − {Number(row.WearingFactor)}·{Figure(sign * row.DeadWearing, row, units)}";
@@ -55,9 +56,8 @@ internal static class ChangeParts
         [
             new ResultBlock.Heading($"{RatingWording.NameAt(row)} in {RatingWording.ActsIn(row)}{(row.Truss is null ? "" : $", {row.Truss} truss")}, {row.Level.Name} level", 3),
             SheetUnits.Step($"C − γDC·DC − γDW·DW = {top} = {Figure(room, row, units)} {unit}"),
-            new ResultBlock.Paragraph($"γLL = {Number(row.Level.LiveFactor!.Value)}; IM = {Told.Number(row.Impact!.Value, 3)}, {ImpactOf(row, rating, units)}. RF = ({Figure(room, row, units)}{(group.Any(c => c.Row.Beside is not null) ? " − γN·N·(1 + IM)" : "")}) / (γLL·LL·(1 + IM)), LL and N each what the whole vehicle brings times what of it acts here:"),
+            new ResultBlock.Paragraph($"γLL = {Number(row.Level.LiveFactor!.Value)}; IM = {Told.Number(row.Impact!.Value, 3)}, {ImpactOf(row, rating, units)}. RF = {(beside ? $"({Figure(room, row, units)} − γN·N·(1 + IM))" : Figure(room, row, units))} / (γLL·LL·(1 + IM)), LL{(beside ? " and N each" : "")} what the whole vehicle brings times what of it acts here:"),
         ]);
-        bool beside = group.Any(c => c.Row.Beside is not null);
         var table = new ResultTable(
             [
                 new("type"), .. beside ? [new ResultColumn("in the next lane")] : Array.Empty<ResultColumn>(), .. beside ? [new ResultColumn("γN·N·(1 + IM)", QuantityOf(row), 3)] : Array.Empty<ResultColumn>(),

@@ -6,6 +6,9 @@ namespace SpanRater.Reports;
 /// <summary>Factors that hold only with a change that would help, opened like those of the bridge as it is.</summary>
 internal static class WhatIfParts
 {
+    /// <summary>Anchor of the fold that holds them.</summary>
+    public const string Id = "changes";
+
     /// <summary>Anchors of every factor with every change.</summary>
     /// <param name="alternatives">The changes; null where none is offered.</param>
     public static IEnumerable<(RatingRow Row, string Id)> Anchors(Alternatives? alternatives) => Rated(alternatives).SelectMany((a, i) =>
@@ -35,9 +38,9 @@ internal static class WhatIfParts
         return folds.Length == 0 ? [] :
         [
             new ReportPart.Fold(
-                "changes",
+                Id,
                 "The factors with each change, opened",
-                [new ReportPart.Said([new ResultBlock.Paragraph("The bridge is rated again with the change and nothing else. The lowest factor is told in full, then those of all other types.")]), .. folds]),
+                [new ReportPart.Said([new ResultBlock.Paragraph("The bridge is rated again with the change and nothing else. The lowest factor is told in full, then those of all other types."), .. SafeLoadTelling.Of(alternatives!)]), .. folds]),
         ];
     }
 
