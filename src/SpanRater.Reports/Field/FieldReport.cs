@@ -84,7 +84,7 @@ public sealed record FieldReport(
             NearTheTop.Governing(rating, opened.Anchors),
             NearTheTop.NotRated(rating, reading.OwnVehiclesNotAsked, units),
             new("elevation", "Elevation with the lowest factors", [], elevation, InWords(rating)),
-            new("rating", "Rating", [.. RatingPage.Tables(rating, units, everyRow: false), .. RatingPage.CapsAndDeadLoad(rating, units, everyRow: false), .. RatingPage.Factors(rating)]),
+            RatingChapter(rating, units),
             PostingChapter.Of(post, posting, alternatives, opened.Anchors, units),
             NearTheTop.Assumptions(rating, units),
             NearTheTop.Findings(reading),
@@ -123,6 +123,20 @@ public sealed record FieldReport(
     internal static ResultPage PostingOf(BridgeRating rating, Posting? posting, BridgeReading reading, Alternatives? alternatives, DisplayUnits units) => posting is null
         ? PostingPage.WithoutRule(rating.Bridge, rating.Method)
         : PostingPage.Of(posting, reading.PostedKindsNotAsked, units, alternatives);
+
+    // What of a vehicle one truss carries is worked with the vehicles.
+    private static ReportChapter RatingChapter(BridgeRating rating, DisplayUnits units)
+    {
+        ResultBlock[] blocks = [.. RatingPage.Tables(rating, units, everyRow: false), .. RatingPage.CapsAndDeadLoad(rating, units, everyRow: false), .. RatingPage.Factors(rating)];
+        return new ReportChapter("rating", "Rating", blocks)
+        {
+            Leads =
+            [
+                .. blocks.OfType<ResultBlock.Grid>().Select(g => (Table: g.Content, Column: g.Content.Columns.ToList().FindIndex(c => c.Heading == "share with presence"))).Where(t => t.Column >= 0)
+                    .Select(t => new ReportPart.Opening(t.Table, null, Enumerable.Range(0, t.Table.Rows.Count).Where(r => t.Table.Rows[r][t.Column] is double || t.Table.Rows[r][t.Column] is string { Length: > 0 }).ToDictionary(r => (r, t.Column), _ => VehiclesChapter.ShareWorked))),
+            ],
+        };
+    }
 
     // The rows that posting rests on: its tables lead to them.
     private static IEnumerable<RatingRow> Named(Posting? posting) =>

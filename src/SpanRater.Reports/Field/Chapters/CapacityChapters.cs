@@ -28,7 +28,7 @@ internal static class CapacityChapters
     {
         bool IsGoverning(OpenedRating o) => o.Rows.Any(r => ReferenceEquals(r, rating.Governing));
         ReportPart.Fold FoldOf(OpenedRating o) =>
-            new(o.Id, Title(o.Shown, o.Rows.Count > 1), [new ReportPart.Said([.. Told(o.Shown, rating, units)]), .. Made(o.Rows[0], rating), .. o.Shown is MemberRow member ? [.. sets.WaysFrom(member), new ReportPart.Way(ReportPart.Brief($"Dead forces of {member.Name}"), DeadForces.Id)] : (ReportPart[])[]], IsGoverning(o));
+            new(o.Id, Title(o.Shown, o.Rows.Count > 1), [new ReportPart.Said([.. Told(o.Shown, rating, units), .. Unrated(o.Shown, rating, units)]), .. Made(o.Rows[0], rating), .. o.Shown is MemberRow member ? [.. sets.WaysFrom(member), new ReportPart.Way(ReportPart.Brief($"Dead forces of {member.Name}"), DeadForces.Id)] : (ReportPart[])[]], IsGoverning(o));
         return new ReportChapter("factors", "Every factor opened", [.. RatingFormula.Of(RatingFormula.OfAll, opened.All.Select(o => o.Shown)), new ResultBlock.Paragraph("Each row of the rating tables, down to what was given, so that a pocket calculator can follow. The lowest factors stand first.")])
         {
             Parts =
@@ -79,6 +79,11 @@ internal static class CapacityChapters
         _ => throw new ArgumentOutOfRangeException(nameof(row), row, "Every row is told."),
     };
 
+    // A member that goes slack instead of pressing has no factor; the dead force and what a vehicle takes from it stand in the table all the same.
+    private static IEnumerable<ResultBlock> Unrated(RatingRow row, BridgeRating rating, DisplayUnits units) => row is MemberRow { Status: RatingStatus.Slack } member
+        ? [new ResultBlock.Items("The dead force, and what the vehicle takes from it:", [.. RatingTelling.Dead(member, rating, units), .. member.Impact is { } impact ? (string[])[$"IM = {SpanRater.Reports.Told.Number(impact, 3)}: {LiveTelling.Impact(member, rating, units)}"] : []]), .. LiveTelling.Of(member, rating, units)]
+        : [];
+
     // The way from a factor to what the part is made of.
     private static IEnumerable<ReportPart> Made(RatingRow row, BridgeRating rating)
     {
@@ -99,9 +104,9 @@ internal static class CapacityChapters
             int member = m;
             foreach ((string? truss, MemberMake make, string id) in OpenedRatings.MakesOf(rating.Bridge, m))
             {
-                // What no vehicle loads has no row in the rating tables, and its sheet stands here.
+                // What no vehicle loads, or not at its level, has no factor that opens its sheet: it stands here.
                 MemberCapacityRow[] of = [.. capacities[m].Where(c => truss is null || c.Truss is null || c.Truss == truss)];
-                MemberCapacityRow[] untold = [.. of.Where(c => !opened.All.SelectMany(o => o.Rows).OfType<MemberRow>().Any(r => r.MemberIndex == member && r.Sense == c.Sense)).DistinctBy(c => (c.Sense, c.Level))];
+                MemberCapacityRow[] untold = [.. of.Where(c => c.Value is null || SheetOf(c, opened) is null).DistinctBy(c => (c.Sense, c.Level))];
                 yield return new ReportPart.Fold(
                     id,
                     ReportPart.Brief($"{name}{(truss is null ? "" : $", {truss} truss")}: {make.Section.AsBuilt.Name}"),

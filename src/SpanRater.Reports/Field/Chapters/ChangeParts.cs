@@ -56,7 +56,7 @@ internal static class ChangeParts
         [
             new ResultBlock.Heading($"{RatingWording.NameAt(row)} in {RatingWording.ActsIn(row)}{(row.Truss is null ? "" : $", {row.Truss} truss")}, {row.Level.Name} level", 3),
             SheetUnits.Step($"C − γDC·DC − γDW·DW = {top} = {Figure(room, row, units)} {unit}"),
-            new ResultBlock.Paragraph($"γLL = {Number(row.Level.LiveFactor!.Value)}; IM = {Told.Number(row.Impact!.Value, 3)}, {ImpactOf(row, rating, units)}. RF = {(beside ? $"({Figure(room, row, units)} − γN·N·(1 + IM))" : Figure(room, row, units))} / (γLL·LL·(1 + IM)), LL{(beside ? " and N each" : "")} what the whole vehicle brings times what of it acts here:"),
+            new ResultBlock.Paragraph($"γLL = {Number(row.Level.LiveFactor!.Value)}; IM = {Told.Number(row.Impact!.Value, 3)}, {ImpactOf(row, rating, units)}. RF = {(beside ? $"({Figure(room, row, units)} − γN·N·(1 + IM))" : Figure(room, row, units))} / (γLL·LL·(1 + IM)), LL{(beside ? " and N each" : "")} what the whole vehicle brings times what of it acts here{(row is MemberRow { Sense: Sense.Compression } ? "; in \"LL from\" compression is negative" : "")}:"),
         ]);
         var table = new ResultTable(
             [

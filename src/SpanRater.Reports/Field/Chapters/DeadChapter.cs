@@ -24,7 +24,7 @@ internal static class DeadChapter
 
     private static IEnumerable<(int, int)> Totals(ResultTable table) =>
         from r in Enumerable.Range(0, table.Rows.Count)
-        where table.Rows[r][0] is "all" || table.Rows[r][0] is BridgeFolder.LoadsFile
+        where table.Rows[r][0] is "all" || table.Columns[0].Heading == "item"
         from c in Enumerable.Range(1, table.Columns.Count - 1)
         where table.Rows[r][c] is double
         select (r, c);
@@ -34,6 +34,18 @@ internal static class DeadChapter
         int trusses = whole.RightCases is null ? 1 : 2;
         double deck = whole.Truss.Stations is [var first, .., var last] ? last - first : 0;
         string force = units.Symbol(Quantity.Force);
+        foreach (TakeOffItem item in whole.DeadAccount?.TakeOff?.Items ?? [])
+        {
+            string along = item.PerLength is { } perLength && deck > 0 ? $"{ResultTable.Figure(units.From(Quantity.LineLoad, perLength), 4)}·{ResultTable.Figure(units.From(Quantity.Length, item.Total / perLength), 2)} = " : "";
+            string shared = string.Join(" and ", Enumerable.Range(0, whole.Deck.Trusses == 2 && !whole.TrussesAlike ? 2 : 1).Select(t => $"{Figure(item.OnTruss(t), units)} on {(whole.TrussesAlike || whole.Deck.Trusses != 2 ? "one truss" : $"the {whole.Deck.TrussNames[t]} truss")}"));
+            yield return SheetUnits.Step($"{item.Item.Name}: {DeadWeightWording.Of(item.Item, whole.Truss, units)}; {along}{Figure(item.Total, units)} {force} in all, {shared}");
+        }
+
+        if (whole.DeadAccount?.TakeOff is not null)
+        {
+            yield return new ResultBlock.Paragraph("What is spread along the span comes to a joint of its chord from half of each panel beside it, what is at a joint comes there, and a member from half of its length.");
+        }
+
         string[] cases = [Bridge.ComponentsCase, Bridge.WearingSurfaceCase];
         foreach (string name in cases)
         {
