@@ -44,6 +44,13 @@ internal sealed partial class DrawnNumbers
     /// <summary>All numbers, in the order in which they stand.</summary>
     public IReadOnlyList<DrawnNumber> All { get; }
 
+    /// <summary>Every number of a page that needs a working and does not open.</summary>
+    public static IReadOnlyList<string> FaultsOf(XDocument page)
+    {
+        var numbers = new DrawnNumbers(page);
+        return [.. numbers.All.Where(n => KindWithoutWorking(n) is null).Select(numbers.FaultOf).OfType<string>()];
+    }
+
     /// <summary>Why a number has no working, and needs none; null where it needs one.</summary>
     public static string? KindWithoutWorking(DrawnNumber number)
     {

@@ -81,6 +81,7 @@ public sealed partial class OpenedWorkingTests : IDisposable
     {
         using BridgeOnDisk bridge = TrussedKingPost.Make();
         XDocument page = Of(bridge);
+        Assert.Equal("", string.Join('\n', DrawnNumbers.FaultsOf(page)));
         XElement[] tables = [.. ReportHtml.TablesWith(page.Root!, "∫ M0·y dx [ft3]")];
         const double Half = 7, Drop = 1.5, Bending = 1600 * 1440 / 144.0;
         double cosine = Half / Math.Sqrt((Half * Half) + (Drop * Drop));
@@ -121,6 +122,7 @@ public sealed partial class OpenedWorkingTests : IDisposable
             .Write("members.csv", "member,from,to,tension capacity [kip],compression capacity [kip],area [in2],modulus [ksi]\n" + string.Concat("L0L1 L1L2 L2L3 U1U2 L0U1 U2L3 L1U1 L2U2 U1L2 L1U2".Split(' ').Select((m, i) => string.Create(CultureInfo.InvariantCulture, $"{m},{m[..2]},{m[2..]},90,90,{3 + (i / 2.0)},29000\n"))))
             .Write("loads.csv", "case,joint,up [kip]\nDC,L0,-2\nDC,L1,-4\nDC,L2,-7\nDC,L3,-2\nDW,L1,-1\n");
         XDocument page = Of(bridge);
+        Assert.Equal("", string.Join('\n', DrawnNumbers.FaultsOf(page)));
 
         XElement fold = page.Descendants("details").Single(d => d.Attribute("id")?.Value == "dead-forces-DC"), table = ReportHtml.TablesWith(fold, "N0 [kip]").Single();
         IReadOnlyList<IReadOnlyList<XElement>> rows = ReportHtml.Rows(table);

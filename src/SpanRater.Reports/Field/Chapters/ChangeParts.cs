@@ -101,6 +101,7 @@ internal static class ChangeParts
         return ((PartRow)row).LiveParts.SelectMany(part => part switch
         {
             PartLive.OnFloorbeam beam => AcrossTelling.Of(beam.Placement, (PartRow)row, rating.Bridge.Deck.TrussSpacing!.Value, units),
+            PartLive.OnTrussed trussed => TrussedAcrossTelling.Of(trussed, (PartRow)row, rating, units),
             PartLive.AtEnd { Shared.Lateral: { } lateral } => LiveTelling.Lateral(lateral, rating.Bridge.Deck, "vehicle", units),
             PartLive.InTruss { Shared.Lateral: { } lateral } => LiveTelling.Lateral(lateral, rating.Bridge.Deck, "vehicle", units),
             PartLive.OnStringer { IsLane: false } stringer => [new ResultBlock.Paragraph(PartLiveTelling.Take(stringer, (PartRow)row, rating.Bridge.Floor!.Stringers.First(s => s.Name == row.Name), units))],

@@ -32,7 +32,7 @@ internal static class RedundantForces
         var sheet = new SheetUnits(units);
         bool several = cut.Length > 1;
         string force = units.Symbol(Quantity.Force);
-        yield return new ResultBlock.Paragraph($"This truss has {(several ? $"{cut.Length} members" : "one member")} more than statics can find. {Told.List(cut)} {(several ? "are" : "is")} cut: statics gives N0 of what is left under the loads, and n of each member for a pull of 1 in {(several ? "each cut member" : "it")}. No cut opens or laps where, over all members,");
+        yield return new ResultBlock.Paragraph($"This truss has {(several ? $"{cut.Length} forces" : "one force")} more than statics can find. {Told.List(cut)} {(several ? "are" : "is")} cut: statics gives N0 of what is left under the loads, and n of each member for a pull of 1 in {(several ? "each cut member" : "it")}. No cut opens or laps where, over all members,");
         for (int i = 0; i < cut.Length; i++)
         {
             int at = i;
@@ -42,10 +42,10 @@ internal static class RedundantForces
         }
 
         yield return SheetUnits.Step(string.Join("; ", cut.Select((name, i) => $"X{i + 1} = {name} = {SheetUnits.Plain(units.From(Quantity.Force, released.Redundants[i]))} {force}")));
-        yield return new ResultBlock.Paragraph($"N = N0 + {string.Join(" + ", cut.Select((_, i) => $"n{i + 1}·X{i + 1}"))}, L/EA in {sheet.SmallUnit} per {force}; a member without it is reached by no pull:");
+        yield return new ResultBlock.Paragraph($"N = N0 + {string.Join(" + ", cut.Select((_, i) => $"n{i + 1}·X{i + 1}"))}; a member without L/EA is reached by no pull:");
         yield return new ResultBlock.Grid(new ResultTable(
             [
-                new("name"), new("N", Quantity.Force, 3), new("N0", Quantity.Force, 3), .. cut.Select((_, i) => new ResultColumn($"n{i + 1}", Quantity.Number, 5)), new("L/EA"),
+                new("name"), new("N", Quantity.Force, 3), new("N0", Quantity.Force, 3), .. cut.Select((_, i) => new ResultColumn($"n{i + 1}", Quantity.Number, 5)), new($"L/EA [{sheet.SmallUnit}/{force}]"),
                 .. cut.Select((_, i) => new ResultColumn($"n{i + 1}·N0·L/EA [{sheet.SmallUnit}]")),
             ],
             [
