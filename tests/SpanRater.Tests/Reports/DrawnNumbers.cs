@@ -171,7 +171,7 @@ internal sealed partial class DrawnNumbers
     private static string? HeadingOf(XElement cell) => Head(cell)?.Value;
 
     // Not the digits of a name such as M2U3 or EV3, nor of a path.
-    [GeneratedRegex(@"(?<![\w.#/])[-−+]?\d[\d,]*(?:\.\d+)?(?:[eE][+\-−]?\d+)?(?![\w]|\.\d)")]
+    [GeneratedRegex(@"(?<![\w.#/])[-−+]?(?:\d{1,3}(?:,\d{3})+(?!\d)|\d+)(?:\.\d+)?(?:[eE][+\-−]?\d+)?(?![\w]|\.\d)")]
     private static partial Regex Number();
 
     // Names of vehicles, editions, years, clauses, dates, tables of standards, the version.
