@@ -28,7 +28,7 @@ internal static class DoubtTelling
         yield return new ResultBlock.Paragraph($"Readings of {RatingWording.Member(factor.Row)} that have a doubt. What was read is taken as the mean of a normal distribution, its doubt as {DoubtfulFactor.DeviationsInDoubt:0} standard deviations; no value is above what was built:");
         yield return new ResultBlock.Grid(new ResultTable(
             [new("reading"), new($"read [{sheet.SmallUnit}]"), new($"doubt [{sheet.SmallUnit}]"), new($"standard deviation [{sheet.SmallUnit}]"), new($"at worst [{sheet.SmallUnit}]"), new($"at best [{sheet.SmallUnit}]"), new($"as built [{sheet.SmallUnit}]")],
-            [.. factor.Readings.Select(r => (IReadOnlyList<object?>)[MeasurePage.What(r), sheet.SmallFigure(r.Value), sheet.SmallFigure(r.Doubt), sheet.SmallFigure(r.Doubt / DoubtfulFactor.DeviationsInDoubt), sheet.SmallFigure(r.AtWorst), sheet.SmallFigure(r.AtBest), r.Most is { } most ? sheet.SmallFigure(most) : ""])]));
+            [.. factor.Readings.Select(r => (IReadOnlyList<object?>)[MeasureWording.What(r), sheet.SmallFigure(r.Value), sheet.SmallFigure(r.Doubt), sheet.SmallFigure(r.Doubt / DoubtfulFactor.DeviationsInDoubt), sheet.SmallFigure(r.AtWorst), sheet.SmallFigure(r.AtBest), r.Most is { } most ? sheet.SmallFigure(most) : ""])]));
         yield return new ResultBlock.Heading("Low: every reading at its worst", 3);
         foreach (ResultBlock block in With(factor.Row, factor.ResistanceAtWorst, factor.Low, rating, units))
         {
@@ -58,7 +58,7 @@ internal static class DoubtTelling
         }
 
         bool isLeast = needed.Needed <= needed.AsBuilt * NeededDimension.Nothing * 1.01;
-        yield return new ResultBlock.Paragraph($"With {MeasurePage.What(needed)} at {sheet.Small(needed.Needed!.Value)} {(needed.IsThickerThanBuilt ? "from the start, without loss" : "at every cut, on both faces alike")}, all else as found, the member carries {(isLeast ? $"this, which is enough; less than {NeededDimension.Nothing * 100:0} % of as built is not looked at" : "just this; the dimension is found by halving the stretch that holds it")}:");
+        yield return new ResultBlock.Paragraph($"With {MeasureWording.What(needed)} at {sheet.Small(needed.Needed!.Value)} {(needed.IsThickerThanBuilt ? "from the start, without loss" : "at every cut, on both faces alike")}, all else as found, the member carries {(isLeast ? $"this, which is enough; less than {NeededDimension.Nothing * 100:0} % of as built is not looked at" : "just this; the dimension is found by halving the stretch that holds it")}:");
         foreach (ResultBlock block in CapacitySheet.Of(needed.ResistanceThen!, needed.Row.Name, needed.Row.Sense, units))
         {
             yield return block;

@@ -32,9 +32,9 @@ internal static class MeasureChapter
             Parts =
             [
                 .. FieldReport.Body(MeasurePage.Of(measure, null, units)).Select(PartOf),
-                .. Group("doubts", "Factors at worst, opened", readings, (r, both) => ReportPart.Brief($"{Words.Factor(r.AtWorst)}: {MeasurePage.Where(both ? r with { Row = OfBoth(r.Row) } : r)}, at its worst {new SheetUnits(units).Small(r.Reading.AtWorst)}"), r => DoubtTelling.AtWorst(r, measure.Rating, units)),
+                .. Group("doubts", "Factors at worst, opened", readings, (r, both) => ReportPart.Brief($"{Words.Factor(r.AtWorst)}: {MeasureWording.Where(both ? r with { Row = OfBoth(r.Row) } : r)}, at its worst {new SheetUnits(units).Small(r.Reading.AtWorst)}"), r => DoubtTelling.AtWorst(r, measure.Rating, units)),
                 .. Group("chances", "Low, high and the chance below 1, opened", factors, (f, both) => ReportPart.Brief($"{RatingWording.Member(both ? OfBoth(f.Row) : f.Row)} in {Words.Of(f.Row.Sense)}: {Words.Factor(f.Low)} to {Words.Factor(f.High)}"), f => DoubtTelling.Of(f, measure.Rating, units)),
-                .. Group("needs", "What must remain, opened", [.. needed.Where(n => n.Of.ResistanceThen is not null)], (n, both) => ReportPart.Brief($"{RatingWording.Member(both ? OfBoth(n.Row) : n.Row)}: {MeasurePage.What(n)}"), n => DoubtTelling.Of(n, measure.Rating, units)),
+                .. Group("needs", "What must remain, opened", [.. needed.Where(n => n.Of.ResistanceThen is not null)], (n, both) => ReportPart.Brief($"{RatingWording.Member(both ? OfBoth(n.Row) : n.Row)}: {MeasureWording.What(n)}"), n => DoubtTelling.Of(n, measure.Rating, units)),
             ],
         };
     }
