@@ -33,10 +33,11 @@ public sealed class TrussedBeam
         }
 
         (Span, Posts, PostSpacing, Drop) = (span, posts, postSpacing, drop);
+        (BendingStiffness, AxialStiffness, RodStiffness) = (bending, axial, rod);
         EndField = (span - postSpacing) / 2;
         double cosine = EndField / Math.Sqrt((EndField * EndField) + (drop * drop));
         Cosine = cosine;
-        double work = ((2 * EndField / 3) + postSpacing) * drop * drop / bending;
+        double work = DepthSquared / bending;
         perWork = 1 / (bending * (work + (span / axial) + (((2 * EndField / (cosine * cosine * cosine)) + postSpacing) / rod)));
     }
 
@@ -58,11 +59,32 @@ public sealed class TrussedBeam
     /// <summary>Cosine of the rod's slope [-].</summary>
     public double Cosine { get; }
 
-    private double Slope => Drop / EndField;
+    /// <summary>EI of the beam [N·m²].</summary>
+    public double BendingStiffness { get; }
+
+    /// <summary>EA of the beam [N].</summary>
+    public double AxialStiffness { get; }
+
+    /// <summary>EA of the rod or rods [N].</summary>
+    public double RodStiffness { get; }
+
+    /// <summary>The square of the rod's depth over the whole span, ∫ y² dx [m³].</summary>
+    public double DepthSquared => ((2 * EndField / 3) + PostSpacing) * Drop * Drop;
+
+    /// <summary>The moment of the simple beam times the rod's depth over the whole span, ∫ M0 y dx, per load [m³].</summary>
+    /// <param name="x">Where the load stands [m].</param>
+    public double MomentTimesDepth(double x) => Compression(x) / perWork;
+
+    /// <summary>How the rod falls beside a section, from left to right [-].</summary>
+    /// <param name="section">Where [m].</param>
+    /// <param name="isRight">Whether just right of the section, not left of it.</param>
+    public double Slope(double section, bool isRight) => Beside(section, isRight) is var at && at < EndField ? Steepness : at > Span - EndField ? -Steepness : 0;
+
+    private double Steepness => Drop / EndField;
 
     /// <summary>Depth of the rod below the axis [m].</summary>
     /// <param name="x">Where [m].</param>
-    public double Depth(double x) => Math.Min(Drop, Slope * Math.Min(x, Span - x));
+    public double Depth(double x) => Math.Min(Drop, Steepness * Math.Min(x, Span - x));
 
     /// <summary>Compression of the beam, and level pull of the rod, per load.</summary>
     /// <param name="x">Where the load stands [m].</param>
@@ -71,7 +93,7 @@ public sealed class TrussedBeam
         // The deflection under the load y, times EI: its second derivative is −y, and it is level in the middle.
         double near = Math.Clamp(Math.Min(x, Span - x), 0, Span / 2), within = Math.Min(near, EndField), past = near - within;
         double start = Drop * (EndField + PostSpacing) / 2;
-        double atPost = (start * within) - (Slope * within * within * within / 6);
+        double atPost = (start * within) - (Steepness * within * within * within / 6);
         return perWork * (atPost + (past * (start - (Drop * EndField / 2))) - (Drop * past * past / 2));
     }
 
@@ -81,7 +103,7 @@ public sealed class TrussedBeam
 
     /// <summary>Push of each post on the beam per load.</summary>
     /// <param name="x">Where the load stands [m].</param>
-    public double Post(double x) => (Posts == 1 ? 2 : 1) * Slope * Compression(x);
+    public double Post(double x) => (Posts == 1 ? 2 : 1) * Steepness * Compression(x);
 
     /// <summary>Reaction at the left end per load: that of a simple beam, since the rod is fastened to the beam.</summary>
     /// <param name="x">Where the load stands [m].</param>
@@ -97,12 +119,8 @@ public sealed class TrussedBeam
     /// <param name="section">Where [m].</param>
     /// <param name="isRight">Whether just right of the section, not left of it: the two differ at a post, and under a load.</param>
     /// <param name="x">Where the load stands [m].</param>
-    public double Shear(double section, bool isRight, double x)
-    {
-        double at = section + (isRight ? 1e-9 : -1e-9) * Span;
-        double rise = at < EndField ? Slope : at > Span - EndField ? -Slope : 0;
-        return LeftReaction(x) - (x < at ? 1 : 0) - (rise * Compression(x));
-    }
+    public double Shear(double section, bool isRight, double x) =>
+        LeftReaction(x) - (x < Beside(section, isRight) ? 1 : 0) - (Slope(section, isRight) * Compression(x));
 
     /// <summary>Line of the rod's tension.</summary>
     public AcrossLine RodLine => LineOf(0, Rod);
@@ -120,6 +138,8 @@ public sealed class TrussedBeam
     /// <param name="isRight">Whether right of it.</param>
     /// <param name="isUp">Whether up on the left counts as positive.</param>
     public AcrossLine ShearLine(double section, bool isRight, bool isUp) => LineOf(section, x => (isUp ? 1 : -1) * Shear(section, isRight, x));
+
+    private double Beside(double section, bool isRight) => section + ((isRight ? 1e-9 : -1e-9) * Span);
 
     private AcrossLine LineOf(double section, Func<double, double> ordinate) =>
         new(section, [.. ((double[])[0, EndField, Span - EndField, section, Span]).Distinct().Order()], ordinate);

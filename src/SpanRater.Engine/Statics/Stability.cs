@@ -24,11 +24,13 @@ public enum StabilityVerdict
 /// </summary>
 public sealed class Stability
 {
-    private const double ZeroSingularValue = 1e-10;
+    /// <summary>A singular value below this part of the largest counts as zero [-].</summary>
+    public const double ZeroSingularValue = 1e-10;
 
     private readonly Lazy<IReadOnlyList<Movement>> waysToMove;
     private readonly Lazy<SupportFault?> supportFault;
     private readonly Lazy<IReadOnlyList<TrussPanel>> sparePanels;
+    private readonly double[] selfStresses;
 
     private Stability(Truss truss, Svd<double> svd)
     {
@@ -36,10 +38,12 @@ public sealed class Stability
         ReactionCount = truss.ReactionCount;
         EquationCount = 2 * truss.Joints.Count;
         double[] values = svd.S.ToArray();
+        SingularValues = values;
         double limit = values.Length == 0 ? 0 : values[0] * ZeroSingularValue;
         Rank = values.Count(s => s > limit);
         Condition = Rank == EquationCount && Rank == MemberCount + ReactionCount ? values[0] / values[^1] : null;
         MovingJoints = Moving(truss, svd.U);
+        selfStresses = [.. Enumerable.Range(0, MemberCount).Select(m => Math.Sqrt(Enumerable.Range(Rank, Redundancy).Sum(k => svd.VT[k, m] * svd.VT[k, m])))];
         StressedMembers = SelfStressed(truss, svd.VT);
         StressedSupports = SelfStressedSupports(truss, svd.VT);
 
@@ -68,6 +72,9 @@ public sealed class Stability
     /// <summary>Number of forces that equilibrium cannot find: m + r − rank.</summary>
     public int Redundancy => MemberCount + ReactionCount - Rank;
 
+    /// <summary>Singular values of the equilibrium matrix, the largest first: as many as the smaller of its two sizes [-].</summary>
+    public IReadOnlyList<double> SingularValues { get; }
+
     /// <summary>Largest over smallest singular value of a determinate truss's equilibrium matrix [-]; else null.</summary>
     public double? Condition { get; }
 
@@ -95,6 +102,10 @@ public sealed class Stability
     /// <summary>The verdict. A truss that can move is a mechanism even where it has a member too many elsewhere.</summary>
     public StabilityVerdict Verdict =>
         Movements > 0 ? StabilityVerdict.Mechanism : Redundancy > 0 ? StabilityVerdict.Redundant : StabilityVerdict.Determinate;
+
+    /// <summary>How much a member takes part in forces that balance without any load [-]: from 0, not at all, to 1.</summary>
+    /// <param name="member">Position of the member in <see cref="Truss.Members"/>.</param>
+    internal double SelfStress(int member) => selfStresses[member];
 
     /// <summary>Counts and ranks a truss.</summary>
     /// <param name="truss">The truss.</param>

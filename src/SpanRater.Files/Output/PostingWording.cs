@@ -186,13 +186,17 @@ public static class PostingWording
 
     /// <summary>What an emergency vehicle would have alone on the bridge, where a vehicle beside it brings its factor down.</summary>
     /// <param name="posting">The posting.</param>
-    public static IEnumerable<string> AloneOnTheBridge(Posting posting)
+    public static IEnumerable<string> AloneOnTheBridge(Posting posting) =>
+        AloneRows(posting).Select(a => $"{By(a.Vehicle, a)} where it is alone on the bridge, which has to be enforced: {TenthsOfTons(SafeLoad.EquivalentLoad(a))} US tons gross by RF × weight.");
+
+    /// <summary>The lowest row alone on the bridge of every emergency vehicle whose posting rests on what stands beside it.</summary>
+    /// <param name="posting">The posting.</param>
+    public static IEnumerable<RatingRow> AloneRows(Posting posting)
     {
         ArgumentNullException.ThrowIfNull(posting);
         return posting.Emergency.Where(r => r.Lowest?.Beside is not null)
-            .Select(r => (r.Vehicle, Row: posting.Rating.Rows.Where(a => a.Vehicle == r.Vehicle && a.Level == r.Lowest!.Level && a.Beside is null && a.Factor is not null).MinBy(a => Math.Round(a.Factor!.Value, 9))))
-            .Where(a => a.Row is not null)
-            .Select(a => $"{By(a.Vehicle, a.Row!)} where it is alone on the bridge, which has to be enforced: {TenthsOfTons(SafeLoad.EquivalentLoad(a.Row!))} US tons gross by RF × weight.");
+            .Select(r => posting.Rating.Rows.Where(a => a.Vehicle == r.Vehicle && a.Level == r.Lowest!.Level && a.Beside is null && a.Factor is not null).MinBy(a => Math.Round(a.Factor!.Value, 9)))
+            .OfType<RatingRow>();
     }
 
     // A sign that lets more pass than such a load may weigh does not hold it off.

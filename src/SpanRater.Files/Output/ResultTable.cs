@@ -16,6 +16,9 @@ public sealed record ResultTable(IReadOnlyList<ResultColumn> Columns, IReadOnlyL
     /// <summary>The rating that each row shows, for a document in which a rating can be opened, null where a row shows none; null in a table of anything else.</summary>
     public IReadOnlyList<RatingRow?>? Shows { get; init; }
 
+    /// <summary>The rating that a single cell shows, by row and column, where a row holds several; null where none does.</summary>
+    public IReadOnlyDictionary<(int Row, int Column), RatingRow>? ShowsAt { get; init; }
+
     /// <summary>Headings with their units.</summary>
     /// <param name="units">The units to show.</param>
     public IReadOnlyList<string> Headings(DisplayUnits units)

@@ -22,6 +22,11 @@ internal static class LiveTelling
         return row.Effect is { } effect ? OfEffect(row, effect, rating, units) : [];
     }
 
+    /// <summary>The live force as a sum of what each part brings whole, times what of it this truss carries.</summary>
+    public static string How(SharedEffect effect, DisplayUnits units) => effect.Parts is [{ Crowd: not null } crowd]
+        ? $"{ResultTable.Figure(units.From(Quantity.LineLoad, crowd.Part.Force), 4).Replace('-', '−')} · {ResultTable.Figure(units.From(Quantity.Length, crowd.Share), 4)}"
+        : string.Join(" + ", effect.Parts.Select(p => $"{Signed(p.Part.Force, units)} · {Told.Number(p.Share, 4)}"));
+
     /// <summary>Where the allowance of a row is from.</summary>
     public static string Impact(MemberRow row, BridgeRating rating, DisplayUnits units) =>
         row.Effect is { Parts.Count: > 1 } effect && effect.Parts.Select(p => p.Impact.Value).Distinct().Count() > 1
@@ -71,13 +76,7 @@ internal static class LiveTelling
                 ]));
         }
 
-        SharedPart first = effect.Parts[0];
-        string how = effect.Parts.Count > 1
-            ? string.Join(" + ", effect.Parts.Select(p => $"{Signed(p.Part.Force, units)} · {Told.Number(p.Share, 4)}"))
-            : first.Crowd is null
-                ? $"{Signed(first.Part.Force, units)} · {Told.Number(first.Share, 4)}"
-                : $"{ResultTable.Figure(units.From(Quantity.LineLoad, first.Part.Force), 4).Replace('-', '−')} · {ResultTable.Figure(units.From(Quantity.Length, first.Share), 4)}";
-        string sum = $"LL = {how} = {Signed(effect.Force, units)}";
+        string sum = $"LL = {How(effect, units)} = {Signed(effect.Force, units)}";
         yield return new ResultBlock.Equation(
             $"{sum} {units.Symbol(Quantity.Force)}",
             $"{sum.Replace("·", "\\cdot", StringComparison.Ordinal).Replace('−', '-')}\\ \\text{{{units.Symbol(Quantity.Force)}}}");

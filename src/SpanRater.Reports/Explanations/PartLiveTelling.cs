@@ -28,10 +28,13 @@ internal static class PartLiveTelling
 
         if (row.Live is { } live)
         {
-            string sum = PartTelling.Value(live, row, units), how = string.Join(" + ", row.LiveParts.Select(p => Product(p, row, units)));
+            string sum = PartTelling.Value(live, row, units), how = How(row, units);
             yield return SheetUnits.Step(how.Length == 0 || how == sum ? $"LL = {sum}" : $"LL = {how} = {sum}");
         }
     }
+
+    /// <summary>The live effect as a sum of what each part brings whole, times what of it acts.</summary>
+    public static string How(PartRow row, DisplayUnits units) => string.Join(" + ", row.LiveParts.Select(p => Product(p, row, units)));
 
     private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 
@@ -50,7 +53,7 @@ internal static class PartLiveTelling
         PartLive.OnStringer { IsLane: true } lane => [new ResultBlock.Paragraph($"The lane load on one span brings {PartTelling.Value(lane.Along, row, units)}; one stringer takes {Told.Number(lane.Across)} of it.")],
         PartLive.OnStringer stringer => OnStringer(stringer, row, rating, units),
         PartLive.OnFloorbeam floorbeam => OnFloorbeam(floorbeam, row, rating, units),
-        PartLive.OnTrussed trussed => [.. Reaction(trussed.Part, row, units), .. TrussedTelling.Live(trussed, row, units)],
+        PartLive.OnTrussed trussed => [.. Reaction(trussed.Part, row, units), .. TrussedTelling.Live(trussed, row, units), .. TrussedAcrossTelling.Of(trussed, row, rating, units)],
         PartLive.AtEnd end => AtEnd(end, row, rating, units),
         PartLive.OnPlank plank => OnPlank(plank, row, units),
         PartLive.InTruss truss => InTruss(truss, row, units),
@@ -70,7 +73,8 @@ internal static class PartLiveTelling
         yield return new ResultBlock.Paragraph(Take(part, row, stringer, units));
     }
 
-    private static string Take(PartLive.OnStringer part, PartRow row, StringerPart stringer, DisplayUnits units)
+    /// <summary>What one stringer takes of a vehicle, and by which rule.</summary>
+    public static string Take(PartLive.OnStringer part, PartRow row, StringerPart stringer, DisplayUnits units)
     {
         StringerTake take = part.Share;
         string lanes = string.Create(CultureInfo.InvariantCulture, $"{take.Lanes} {(take.Lanes == 1 ? "lane" : "lanes")} loaded");

@@ -39,6 +39,15 @@ internal static class RatingTelling
         }
     }
 
+    /// <summary>The dead forces of a row, and where they are from.</summary>
+    internal static IEnumerable<string> Dead(MemberRow row, BridgeRating rating, DisplayUnits units)
+    {
+        bool rods = row.Peak?.Rods is not null || rating.Crossing.Lines.Slack is not null;
+        string set = rods ? "; the rods counted are those that pull under the dead load alone" : "";
+        yield return $"DC = {Words.ForceInWords(row.DeadComponents, units)}: case DC {DeadLoadWording.Origin(rating.Bridge, DeadCase.Components)}{set}";
+        yield return rating.Crossing.WearingSurface is null ? "DW = 0: there is no case DW" : $"DW = {Words.ForceInWords(row.DeadWearing, units)}: case DW {DeadLoadWording.Origin(rating.Bridge, DeadCase.WearingSurface)}{set}";
+    }
+
     private static IEnumerable<string> Given(MemberRow row, BridgeRating rating, DisplayUnits units)
     {
         yield return row switch
@@ -48,10 +57,11 @@ internal static class RatingTelling
             { Lacking: not null } => "C does not follow from its section: what is missing is told below",
             _ => $"C is not given: column \"{RatingWording.ColumnOf(rating.Method.CapacityFor(row.Sense, row.Level))}\" of members.csv is blank",
         };
-        bool rods = row.Peak?.Rods is not null || rating.Crossing.Lines.Slack is not null;
-        string set = rods ? "; the rods counted are those that pull under the dead load alone" : "";
-        yield return $"DC = {Words.ForceInWords(row.DeadComponents, units)}: case DC {DeadLoadWording.Origin(rating.Bridge, DeadCase.Components)}{set}";
-        yield return rating.Crossing.WearingSurface is null ? "DW = 0: there is no case DW" : $"DW = {Words.ForceInWords(row.DeadWearing, units)}: case DW {DeadLoadWording.Origin(rating.Bridge, DeadCase.WearingSurface)}{set}";
+        foreach (string dead in Dead(row, rating, units))
+        {
+            yield return dead;
+        }
+
         DeadFactors factors = rating.Method.DeadFactorsWith(rating.Bridge.Rating);
         yield return $"γDC = {Number(row.ComponentsFactor)}: {Adds(row.ComponentsFactor, factors.Components, factors.RelievingComponents)}";
         yield return $"γDW = {Number(row.WearingFactor)}: {Adds(row.WearingFactor, factors.WearingSurface, factors.RelievingWearingSurface)}";

@@ -27,7 +27,7 @@ internal static class SectionSheet
         MemberSection section = found.AsBuilt;
         yield return new ResultBlock.Heading($"What {what}: section {section.Name}");
         yield return new ResultBlock.Paragraph(Material(material, sheet, units));
-        yield return new ResultBlock.Paragraph($"{axes}. Dimensions and positions in {sheet.SmallUnit}.");
+        yield return new ResultBlock.Paragraph($"{axes}. Dimensions and positions in {sheet.SmallUnit}. A and I of a piece are those of its outline, or of its table where its shape is published. Together A = ΣA, centroid x = ΣA·x/A, Ix = Σ(Ix of a piece + A·(its y − y)²), the same across; r = √(I/A), S = Ix over the distance to the fibre.");
         yield return new ResultBlock.Grid(Parts(section, sheet));
         yield return new ResultBlock.Grid(SideBySide(found, isBeam, sheet));
         if (found.AllAlong.Properties is null)
@@ -74,11 +74,11 @@ internal static class SectionSheet
     };
 
     private static ResultTable Parts(MemberSection section, SheetUnits sheet) => new(
-        [new("part"), new("shape"), new("pieces"), new("dimensions"), new("centroid of each"), new($"area of all [{sheet.AreaUnit}]"), new("holes")],
+        [new("part"), new("shape"), new("pieces"), new("dimensions"), new("centroid of each"), new($"Ix, Iy of each [{sheet.InertiaUnit}]"), new($"area of all [{sheet.AreaUnit}]"), new("holes")],
         [
             .. section.Parts.Select(p => (IReadOnlyList<object?>)
             [
-                p.Name, ShapeOf(p), p.Pieces.Count.ToString(CultureInfo.InvariantCulture), Dimensions(p.Pieces[0].Shape, sheet), Positions(p, section.Parts.Count == 1, sheet), sheet.AreaFigure(p.Area), Holes(p, sheet),
+                p.Name, ShapeOf(p), p.Pieces.Count.ToString(CultureInfo.InvariantCulture), Dimensions(p.Pieces[0].Shape, sheet), Positions(p, section.Parts.Count == 1, sheet), Moments(p, sheet), sheet.AreaFigure(p.Area), Holes(p, sheet),
             ]),
         ]);
 
@@ -90,6 +90,10 @@ internal static class SectionSheet
     private static string Positions(SectionPart part, bool alone, SheetUnits sheet) => part.Pieces.Any(p => p.Placement is null)
         ? part.Pieces.Count == 1 && alone ? "alone" : "not given"
         : string.Join("; ", part.Pieces.Select(p => $"({sheet.SmallFigure(p.Placed!.X)}, {sheet.SmallFigure(p.Placed.Y)})"));
+
+    // Those as it lies; pieces of one part are alike but for how they are turned.
+    private static string Moments(SectionPart part, SheetUnits sheet) => string.Join("; ", part.Pieces
+        .Select(p => p.Placed is { } placed ? $"{sheet.InertiaFigure(placed.Ix)}, {sheet.InertiaFigure(placed.Iy)}" : "–").Distinct());
 
     private static string Holes(SectionPart part, SheetUnits sheet) => part.Holes switch
     {

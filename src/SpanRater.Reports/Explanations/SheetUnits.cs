@@ -41,8 +41,8 @@ internal sealed class SheetUnits(DisplayUnits units)
 
     public string Small(double value) => $"{SmallFigure(value)} {SmallUnit}";
 
-    // Round-off of a centroid that has not moved is no shift.
-    public string SmallFigure(double value) => Plain(Math.Abs(value) < 1e-9 ? 0 : units.From(Quantity.Deflection, value));
+    // Round-off of a centroid that has not moved is no shift; what is exact may be as small.
+    public string SmallFigure(double value, bool isExact = false) => Plain(!isExact && Math.Abs(value) < 1e-9 ? 0 : units.From(Quantity.Deflection, value));
 
     public string Length(double value) => $"{Plain(units.From(Quantity.Length, value))} {units.Symbol(Quantity.Length)}";
 

@@ -14,6 +14,13 @@ public sealed record ReportChapter(string Id, string Title, IReadOnlyList<Result
     /// <summary>What follows the blocks: drawings, and what opens.</summary>
     public IReadOnlyList<ReportPart> Parts { get; init; } = [];
 
+    /// <summary>Where cells of the tables among its blocks lead, a table each; a table that is not there leads nowhere.</summary>
+    public IReadOnlyList<ReportPart.Opening> Leads { get; init; } = [];
+
+    /// <summary>Where the cells of a block lead; null where it is no table, or one that leads nowhere.</summary>
+    /// <param name="block">The block.</param>
+    internal ReportPart.Opening? LeadsOf(ResultBlock block) => block is ResultBlock.Grid { Content: var table } ? Leads.FirstOrDefault(l => ReferenceEquals(l.Table, table)) : null;
+
     /// <summary>Whether its drawing is black on white on every screen, as it is on paper.</summary>
     public bool IsOnPaper { get; init; }
 
@@ -69,7 +76,7 @@ public sealed record FieldReport(
         ResultPage post = PostingOf(rating, posting, reading, alternatives, units);
         var measure = MeasureFirst.Of(rating);
         Drawing elevation = RatingPicture.Elevation(rating, units);
-        var opened = new OpenedRatings(rating, Named(posting, measure));
+        var opened = new OpenedRatings(rating, [.. Named(posting), .. MeasureChapter.Shown(measure), .. WhatIfParts.Rests(alternatives)]);
         var sets = new OrdinateSets(rating, opened.All.SelectMany(o => o.Rows).Concat(LiveEnvelope.Of(rating).SelectMany(e => (RatingRow?[])[e.Tension, e.Compression]).OfType<RatingRow>()), units);
         MemberRow? followed = Followed(rating);
         ReportChapter[] chapters =
@@ -77,19 +84,19 @@ public sealed record FieldReport(
             NearTheTop.Governing(rating, opened.Anchors),
             NearTheTop.NotRated(rating, reading.OwnVehiclesNotAsked, units),
             new("elevation", "Elevation with the lowest factors", [], elevation, InWords(rating)),
-            new("rating", "Rating", [.. RatingPage.Tables(rating, units, everyRow: false), .. RatingPage.CapsAndDeadLoad(rating, units, everyRow: false), .. RatingPage.Factors(rating)]),
-            new("posting", "Posting review", Body(post)) { Parts = [.. WhatIfParts.Changes(alternatives, units)] },
+            RatingChapter(rating, units),
+            PostingChapter.Of(post, posting, alternatives, opened.Anchors, units),
             NearTheTop.Assumptions(rating, units),
             NearTheTop.Findings(reading),
-            new("measure", "What to measure next", Body(MeasurePage.Of(measure, null, units))) { Parts = [.. WhatIfParts.Readings(measure, units)] },
-            new("dead", "Dead load", Body(DeadLoadPage.Of(bridge, units))) { Parts = [DeadForces.Of(rating, sets.All[0].Id, units)] },
+            MeasureChapter.Of(measure, opened.Anchors, units),
+            DeadChapter.Of(rating, sets.All[0].Id, units),
             VehiclesChapter.Of(rating, reading.VehiclesAsked, units),
             InfluenceChapter.Of(rating, followed?.MemberIndex, sets, opened, units),
             CapacityChapters.Sheets(rating, opened, [.. Body(CapacityPage.Of(MemberCapacities.Of(bridge, rating.Method), null, units)).Where(b => b is not ResultBlock.Paragraph { Text: Words.TrussOnly or Words.Caution })], units),
             CapacityChapters.Factors(rating, opened, sets, units),
             ChecksChapter.Of(rating, followed, units),
             LearnersChapter.Of(bridge, units),
-            new("check", "Input as understood", Body(CheckPage.Of(bridge, reading.Findings, units))),
+            CheckChapter.Of(bridge, reading.Findings, units),
         ];
         return new FieldReport(bridge.Name, DecisionOf(rating, posting, rate, units), IsUrgentFor(rating, posting), chapters, inputs, units, date, version)
         {
@@ -117,12 +124,23 @@ public sealed record FieldReport(
         ? PostingPage.WithoutRule(rating.Bridge, rating.Method)
         : PostingPage.Of(posting, reading.PostedKindsNotAsked, units, alternatives);
 
-    // The rows that posting and measuring rest on: their tables lead to them.
-    private static IEnumerable<RatingRow> Named(Posting? posting, MeasureFirst measure) =>
-    [
-        .. posting is null ? [] : posting.Legal.Concat(posting.Emergency).Select(r => r.Lowest).Concat(posting.Others.Select(o => o.Deciding)).OfType<RatingRow>().Where(r => r.Factor is not null),
-        .. measure.Readings.Take(MeasurePage.MostReadings).Select(r => r.Row),
-    ];
+    // What of a vehicle one truss carries is worked with the vehicles.
+    private static ReportChapter RatingChapter(BridgeRating rating, DisplayUnits units)
+    {
+        ResultBlock[] blocks = [.. RatingPage.Tables(rating, units, everyRow: false), .. RatingPage.CapsAndDeadLoad(rating, units, everyRow: false), .. RatingPage.Factors(rating)];
+        return new ReportChapter("rating", "Rating", blocks)
+        {
+            Leads =
+            [
+                .. blocks.OfType<ResultBlock.Grid>().Select(g => (Table: g.Content, Column: g.Content.Columns.ToList().FindIndex(c => c.Heading == "share with presence"))).Where(t => t.Column >= 0)
+                    .Select(t => new ReportPart.Opening(t.Table, null, Enumerable.Range(0, t.Table.Rows.Count).Where(r => t.Table.Rows[r][t.Column] is double || t.Table.Rows[r][t.Column] is string { Length: > 0 }).ToDictionary(r => (r, t.Column), _ => VehiclesChapter.ShareWorked))),
+            ],
+        };
+    }
+
+    // The rows that posting rests on: its tables lead to them.
+    private static IEnumerable<RatingRow> Named(Posting? posting) =>
+        posting is null ? [] : posting.Legal.Concat(posting.Emergency).Select(r => r.Lowest).Concat(posting.Others.Select(o => o.Deciding)).Concat(PostingWording.AloneRows(posting)).OfType<RatingRow>().Where(r => r.Factor is not null);
 
     /// <summary>What <c>explain</c> says of a row's member or part under its vehicle.</summary>
     /// <param name="rating">The rating.</param>

@@ -1,6 +1,3 @@
-using MathNet.Numerics.Distributions;
-using MathNet.Numerics.Random;
-
 namespace SpanRater;
 
 /// <summary>The factor of a row as the doubts of its member's readings leave it.</summary>
@@ -23,6 +20,24 @@ public sealed record DoubtfulFactor(MemberRow Row, double Low, double Likely, do
     /// <summary>Standard error of the chance by the sampling alone [-].</summary>
     public double StandardError => Math.Sqrt(ChanceBelowOne * (1 - ChanceBelowOne) / Samples);
 
+    /// <summary>The readings that have a doubt; at least one.</summary>
+    public IReadOnlyList<Reading> Readings { get; private init; } = [];
+
+    /// <summary>The capacity at which the factor is 1 [N]; null where none makes it so.</summary>
+    public double? NeededCapacity { get; private init; }
+
+    /// <summary>The capacities drawn; null where no capacity would make the factor 1.</summary>
+    public DrawnCapacities? Drawn { get; private init; }
+
+    /// <summary>The chance without drawing; null where more than one reading has a doubt.</summary>
+    public ChanceByTheCurve? ByTheCurve { get; private init; }
+
+    /// <summary>What the member carries with every reading at its worst; null where nothing is left or no rule holds any more.</summary>
+    public MemberResistance? ResistanceAtWorst { get; private init; }
+
+    /// <summary>What the member carries with every reading at its best.</summary>
+    public MemberResistance? ResistanceAtBest { get; private init; }
+
     /// <summary>
     /// The factor with the doubts of its readings; null where no reading has a doubt. Each reading is drawn for itself from a normal
     /// distribution about its value, held between nothing and as built.
@@ -35,25 +50,22 @@ public sealed record DoubtfulFactor(MemberRow Row, double Low, double Likely, do
             return null;
         }
 
+        MemberMake? worst = row.With(readings.Select(r => (r, r.AtWorst))), best = row.With(readings.Select(r => (r, r.AtBest)));
+        double? needed = row.NeededCapacity();
+        DrawnCapacities? drawn = needed is { } capacity ? DrawnCapacities.Of(capacity, row, readings) : null;
         return new DoubtfulFactor(
             row.Row,
-            row.FactorWith(readings.Select(r => (r, r.AtWorst))),
+            worst is null ? 0 : row.FactorOf(worst),
             row.Row.Factor!.Value,
-            row.FactorWith(readings.Select(r => (r, r.AtBest))),
-            row.NeededCapacity() is { } needed ? ChanceBelow(needed, row, readings) : 1);
-    }
-
-    private static double ChanceBelow(double needed, RowCase row, Reading[] readings)
-    {
-        var random = new MersenneTwister(Seed);
-        Normal[] spreads = [.. readings.Select(r => new Normal(r.Value, r.Doubt / DeviationsInDoubt, random))];
-        int below = 0;
-        for (int i = 0; i < Samples; i++)
+            best is null ? 0 : row.FactorOf(best),
+            drawn is null ? 1 : drawn.Below / (double)Samples)
         {
-            (Reading, double)[] drawn = [.. readings.Select((r, k) => (r, r.Held(spreads[k].Sample())))];
-            below += row.With(drawn) is { } make && row.CapacityOf(make) >= needed ? 0 : 1;
-        }
-
-        return below / (double)Samples;
+            Readings = readings,
+            NeededCapacity = needed,
+            Drawn = drawn,
+            ByTheCurve = needed is { } one && readings is [var only] ? ChanceByTheCurve.Of(one, row, only) : null,
+            ResistanceAtWorst = worst is null ? null : row.ResistanceOf(worst),
+            ResistanceAtBest = best is null ? null : row.ResistanceOf(best),
+        };
     }
 }

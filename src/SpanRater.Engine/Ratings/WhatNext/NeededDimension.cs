@@ -22,9 +22,16 @@ public sealed record NeededDimension(MemberRow Row, string Part, ShapeDimension 
     /// <summary>Whether what was read, or what was built where nothing was read, is enough.</summary>
     public bool IsEnough => Needed is { } needed && needed <= (Read ?? AsBuilt) * (1 + 1e-9);
 
+    /// <summary>The capacity at which the factor is 1 [N]; null where none makes it so.</summary>
+    public double? NeededCapacity { get; private init; }
+
+    /// <summary>What the member carries with the dimension at what is needed; null where nothing is needed that there can be.</summary>
+    public MemberResistance? ResistanceThen { get; private init; }
+
     /// <summary>What must remain of each dimension of a row's member that can be lost.</summary>
     internal static IEnumerable<NeededDimension> Of(RowCase row)
     {
+        double? capacity = row.NeededCapacity();
         foreach (SectionPart part in row.Make.Section.AsBuilt.Parts)
         {
             SectionShape shape = part.Pieces[0].Shape;
@@ -32,7 +39,12 @@ public sealed record NeededDimension(MemberRow Row, string Part, ShapeDimension 
             {
                 double built = shape.AsBuilt(dimension)!.Value;
                 double[] read = [.. row.Make.Section.Observations.OfType<Observation.Remaining>().Where(o => IsOf(o, row.Make, part, dimension)).Select(o => o.Value)];
-                yield return new NeededDimension(row.Row, part.Name, dimension, built, read.Length == 0 ? null : read.Min(), Find(row, part, dimension, built));
+                double? needed = Find(row, part, dimension, built);
+                yield return new NeededDimension(row.Row, part.Name, dimension, built, read.Length == 0 ? null : read.Min(), needed)
+                {
+                    NeededCapacity = capacity,
+                    ResistanceThen = needed is { } value && With(row.Make, part, dimension, value, built) is { } then ? row.ResistanceOf(then) : null,
+                };
             }
         }
     }

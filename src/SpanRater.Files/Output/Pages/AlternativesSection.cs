@@ -109,17 +109,21 @@ internal static class AlternativesSection
         _ => "the lowest factor is not known with it",
     };
 
-    private static ResultTable ByType(Alternatives alternatives) => new(
-        [new("type"), new("level"), new(AsItIs), .. alternatives.All.Select(a => new ResultColumn(AlternativeWording.Name(a.Kind)))],
+    private static ResultTable ByType(Alternatives alternatives)
+    {
+        // As it is, then with each change; null where nothing is rated with it.
+        PostingRow?[][] types =
         [
-            .. Alternatives.Types(alternatives.Present).Select(r => (IReadOnlyList<object?>)
-            [
-                r.Vehicle.Name,
-                r.Level.Name,
-                Factor(r),
-                .. alternatives.All.Select(a => a.Posting is null ? "refused" : Factor(Alternatives.Types(a.Posting).Single(t => t.Vehicle == r.Vehicle))),
-            ]),
-        ]);
+            .. Alternatives.Types(alternatives.Present).Select(r => (PostingRow?[])
+                [r, .. alternatives.All.Select(a => a.Posting is null ? null : Alternatives.Types(a.Posting).Single(t => t.Vehicle == r.Vehicle))]),
+        ];
+        return new ResultTable(
+            [new("type"), new("level"), new(AsItIs), .. alternatives.All.Select(a => new ResultColumn(AlternativeWording.Name(a.Kind)))],
+            [.. types.Select(t => (IReadOnlyList<object?>)[t[0]!.Vehicle.Name, t[0]!.Level.Name, .. t.Select(r => r is null ? "refused" : Factor(r))])])
+        {
+            ShowsAt = types.SelectMany((t, r) => t.Select((of, c) => (At: (r, c + 2), of?.Lowest))).Where(c => c.Lowest is not null).ToDictionary(c => c.At, c => c.Lowest!),
+        };
+    }
 
     private static string Factor(PostingRow row) => row switch
     {

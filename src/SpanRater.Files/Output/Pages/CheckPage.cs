@@ -6,6 +6,12 @@ namespace SpanRater.Files;
 /// <summary>What <c>check</c> says: whether it is a truss, determinate and stable, and what deserves a second look.</summary>
 public static class CheckPage
 {
+    /// <summary>What the rank is called.</summary>
+    public const string Rank = "rank";
+
+    /// <summary>What the condition number is called.</summary>
+    public const string Condition = "condition number";
+
     /// <summary>Makes the page.</summary>
     /// <param name="bridge">The bridge.</param>
     /// <param name="findings">What its reading found.</param>
@@ -80,7 +86,7 @@ public static class CheckPage
             ("members", truss.Members.Count.ToString(CultureInfo.InvariantCulture)),
             ("reactions", s.ReactionCount.ToString(CultureInfo.InvariantCulture)),
             ("equations", s.EquationCount.ToString(CultureInfo.InvariantCulture)),
-            ("rank", s.Rank.ToString(CultureInfo.InvariantCulture)),
+            (Rank, s.Rank.ToString(CultureInfo.InvariantCulture)),
             ("panel points", truss.PanelPoints.Count == 0 ? "none: no deck to load" : string.Join(" ", truss.PanelPoints.Select(p => truss.Joints[p].Name))),
         };
         if (truss.PanelPoints.Count >= 2)
@@ -100,7 +106,7 @@ public static class CheckPage
         facts.Add(("longest member", $"{truss.Members[byLength[^1]].Name}, {Length(truss.Length(byLength[^1]), units)} {length}"));
         if (s.Condition is { } condition)
         {
-            facts.Add(("condition number", condition.ToString("0.0", CultureInfo.InvariantCulture)));
+            facts.Add((Condition, condition.ToString("0.0", CultureInfo.InvariantCulture)));
         }
 
         if (s.Movements > 0)
@@ -137,7 +143,7 @@ public static class CheckPage
         json.WriteNumber("members", s.MemberCount);
         json.WriteNumber("reactions", s.ReactionCount);
         json.WriteNumber("equations", s.EquationCount);
-        json.WriteNumber("rank", s.Rank);
+        json.WriteNumber(Rank, s.Rank);
         json.WriteNumberOrNull("condition", s.Condition);
         json.WriteNames("movingJoints", s.MovingJoints.Select(j => bridge.Truss.Joints[j].Name));
         MovementFacts.Write(json, bridge.Truss, s);

@@ -64,7 +64,7 @@ public static class MeasurePage
         if (needed.Length > 0)
         {
             blocks.Add(new ResultBlock.Heading("What must remain for a factor of 1"));
-            NeededDimension[] told = [.. needed.Where(n => member is not null || !n.IsEnough || n.Read is not null)];
+            NeededDimension[] told = [.. needed.Where(n => member is not null || IsShort(n))];
             blocks.Add(new ResultBlock.Grid(NeededTable(told.Take(MostNeeded), units)));
             if (told.Length > MostNeeded)
             {
@@ -81,6 +81,14 @@ public static class MeasurePage
             [.. lower.Select(l => $"Lower than every truss member: {l}"), first, Scope(measure.Rating), Sampling, Words.Caution],
             json => Write(json, measure, readings, factors, needed, unmeasured),
             IsAnswer: readings.Length + needed.Length > 0);
+    }
+
+    /// <summary>What must remain, as far as the page shows it: what is short or was measured.</summary>
+    /// <param name="measure">What to measure next.</param>
+    public static IEnumerable<NeededDimension> NeededShown(MeasureFirst measure)
+    {
+        ArgumentNullException.ThrowIfNull(measure);
+        return measure.Needed.Where(IsShort).Take(MostNeeded);
     }
 
     /// <summary>What to measure first, in a sentence or two.</summary>
@@ -109,7 +117,7 @@ public static class MeasurePage
     {
         if (readings.FirstOrDefault() is { } first && first.Loss > 0)
         {
-            return $"{(isWhole ? "Of the truss members measure" : "Measure")} first: {Where(first)}, read as {Length(first.Reading.Value, units)} ± {Length(first.Reading.Doubt, units)}. If it is off by that, the factor of {RatingWording.Member(first.Row)} falls from {Words.Factor(first.Row.Factor)} to {Words.Factor(first.AtWorst)}.";
+            return $"{(isWhole ? "Of the truss members measure" : "Measure")} first: {MeasureWording.Where(first)}, read as {Length(first.Reading.Value, units)} ± {Length(first.Reading.Doubt, units)}. If it is off by that, the factor of {RatingWording.Member(first.Row)} falls from {Words.Factor(first.Row.Factor)} to {Words.Factor(first.AtWorst)}.";
         }
 
         return unmeasured.FirstOrDefault() is { } bare ? $"{(isWhole ? "Of the truss members measure" : "Measure")} first: {RatingWording.Member(bare)}, on which nothing was measured; its factor is {Words.Factor(bare.Factor)} in {Words.Of(bare.Sense)} under {RatingWording.Under(bare)} at {bare.Level.Name} level."
@@ -126,7 +134,7 @@ public static class MeasurePage
             [
                 .. shown.Select(r => (IReadOnlyList<object?>)
                 [
-                    Where(r), $"{Length(r.Reading.Value, units)} ± {Length(r.Reading.Doubt, units)}", Words.Factor(r.Row.Factor), Words.Factor(r.AtWorst),
+                    MeasureWording.Where(r), $"{Length(r.Reading.Value, units)} ± {Length(r.Reading.Doubt, units)}", Words.Factor(r.Row.Factor), Words.Factor(r.AtWorst),
                     double.IsFinite(r.Urgency) ? r.Urgency : "most", Words.Of(r.Row.Sense), RatingWording.Under(r.Row), r.Reading.Seen.Origin.Photo,
                 ]),
             ])
@@ -161,6 +169,8 @@ public static class MeasurePage
             ]),
         ]);
 
+    private static bool IsShort(NeededDimension needed) => !needed.IsEnough || needed.Read is not null;
+
     private static string Verdict(NeededDimension needed) => needed switch
     {
         { Needed: null } => "not by this dimension",
@@ -170,21 +180,6 @@ public static class MeasurePage
         _ => "enough",
     };
 
-    /// <summary>The member, the dimension that was read, and where.</summary>
-    /// <param name="reading">The reading.</param>
-    public static string Where(DoubtfulReading reading)
-    {
-        Observation seen = reading.Reading.Seen;
-        string what = seen switch
-        {
-            Observation.Remaining r => $"{SectionWords.Of(r.Dimension)}",
-            Observation.Hole => "hole",
-            Observation.Decay => "decay",
-            _ => "bow",
-        };
-        return $"{RatingWording.Member(reading.Row)}, {what}{(seen.Part.Length == 0 ? "" : $" of {seen.Part}")}{(seen.Place.Length == 0 ? "" : $", {seen.Place}")}";
-    }
-
     private static string Lowest(RatingRow row) => $"{RatingWording.Member(row)}: {Words.Factor(row.Factor)} in {RatingWording.ActsIn(row)} under {RatingWording.Under(row)} at {row.Level.Name} level";
 
     private static string Length(double metres, DisplayUnits units) =>
@@ -193,7 +188,7 @@ public static class MeasurePage
     private static IReadOnlyList<object?> CsvRow(DoubtfulReading r) =>
     [
         r.Row.Truss ?? "", r.Row.Member.Name, Words.Of(r.Row.Sense), RatingWording.Under(r.Row), r.Row.Level.Name, r.Row.Factor, "reading", r.Reading.Seen.Place, r.Reading.Seen.Part,
-        r.Reading.Seen is Observation.Remaining { Dimension: var d } ? SectionWords.Of(d) : Where(r).Split(", ")[1].Split(' ')[0],
+        r.Reading.Seen is Observation.Remaining { Dimension: var d } ? SectionWords.Of(d) : MeasureWording.Where(r).Split(", ")[1].Split(' ')[0],
         r.Reading.Most, r.Reading.Value, r.Reading.Doubt, r.AtWorst, double.IsFinite(r.Urgency) ? r.Urgency : null, null, "", r.Reading.Seen.Origin.Photo,
     ];
 

@@ -12,7 +12,7 @@ internal static class CapacityChapters
         {
             Parts =
             [
-                .. table.Select(b => b is ResultBlock.Grid { Content: var grid } ? TableOf(grid, rating) : (ReportPart)new ReportPart.Said([b])),
+                .. table.Select(b => b is ResultBlock.Grid { Content: var grid } ? TableOf(grid, rating, opened) : (ReportPart)new ReportPart.Said([b])),
                 new ReportPart.Said([new ResultBlock.Heading("Each part opened"), new ResultBlock.Paragraph("What each part is made of, as built and as found, and the way to its capacities and factors.")]),
                 .. Group("made-members", "Truss members", [.. OfMembers(rating, opened, units)]),
                 .. Group("made-floor", "Parts of the floor",
@@ -28,7 +28,7 @@ internal static class CapacityChapters
     {
         bool IsGoverning(OpenedRating o) => o.Rows.Any(r => ReferenceEquals(r, rating.Governing));
         ReportPart.Fold FoldOf(OpenedRating o) =>
-            new(o.Id, Title(o.Shown, o.Rows.Count > 1), [new ReportPart.Said([.. Told(o.Shown, rating, units)]), .. Made(o.Rows[0], rating), .. o.Shown is MemberRow member ? [.. sets.WaysFrom(member), new ReportPart.Way(ReportPart.Brief($"Dead forces of {member.Name}"), DeadForces.Id)] : (ReportPart[])[]], IsGoverning(o));
+            new(o.Id, Title(o.Shown, o.Rows.Count > 1), [new ReportPart.Said([.. Told(o.Shown, rating, units), .. Unrated(o.Shown, rating, units)]), .. Made(o.Rows[0], rating), .. o.Shown is MemberRow member ? [.. sets.WaysFrom(member), new ReportPart.Way(ReportPart.Brief($"Dead forces of {member.Name}"), DeadForces.Id)] : (ReportPart[])[]], IsGoverning(o));
         return new ReportChapter("factors", "Every factor opened", [.. RatingFormula.Of(RatingFormula.OfAll, opened.All.Select(o => o.Shown)), new ResultBlock.Paragraph("Each row of the rating tables, down to what was given, so that a pocket calculator can follow. The lowest factors stand first.")])
         {
             Parts =
@@ -39,16 +39,20 @@ internal static class CapacityChapters
         };
     }
 
-    // A capacity leads to what the member is made of, and from there to its sheet.
-    private static ReportPart.Opening TableOf(ResultTable table, BridgeRating rating)
+    // A capacity leads to a factor that opens its sheet, else to what the member is made of, where the sheet stands.
+    private static ReportPart.Opening TableOf(ResultTable table, BridgeRating rating, OpenedRatings opened)
     {
         MemberCapacityRow[] rows = [.. MemberCapacities.Of(rating.Bridge, rating.Method).Rows.Where(r => r.Value is not null)];
         int[] columns = [.. Enumerable.Range(0, table.Columns.Count).Where(c => table.Columns[c].Heading is "as built" or "as found" or "KL/r")];
         return new ReportPart.Opening(
             table,
             null,
-            rows.SelectMany((row, r) => columns.Where(c => row.Given is null && table.Rows[r][c] is double).Select(c => (At: (r, c), Id: MadeOf(rating, row.MemberIndex, row.Truss)))).Where(l => l.Id is not null).ToDictionary(l => l.At, l => l.Id!));
+            rows.SelectMany((row, r) => columns.Where(c => row.Given is null && table.Rows[r][c] is double).Select(c => (At: (r, c), Id: (table.Columns[c].Heading == "as built" && row.IsChanged ? null : SheetOf(row, opened)) ?? MadeOf(rating, row.MemberIndex, row.Truss)))).Where(l => l.Id is not null).ToDictionary(l => l.At, l => l.Id!));
     }
+
+    private static string? SheetOf(MemberCapacityRow row, OpenedRatings opened) => opened.All.FirstOrDefault(o => o.Shown is MemberRow { Resistance: { } found } shown
+        && (shown.MemberIndex, shown.Sense) == (row.MemberIndex, row.Sense) && Math.Abs(found.Value - row.Value!.Value) <= 1e-9 * found.Value
+        && o.Rows.Any(r => row.Truss is null || r.Truss is null || r.Truss == row.Truss))?.Id;
 
     private static string? MadeOf(BridgeRating rating, int member, string? truss) => OpenedRatings.MakesOf(rating.Bridge, member).FirstOrDefault(m => m.Truss is null || m.Truss == truss).Id;
 
@@ -75,6 +79,11 @@ internal static class CapacityChapters
         _ => throw new ArgumentOutOfRangeException(nameof(row), row, "Every row is told."),
     };
 
+    // A member that goes slack instead of pressing has no factor; the dead force and what a vehicle takes from it stand in the table all the same.
+    private static IEnumerable<ResultBlock> Unrated(RatingRow row, BridgeRating rating, DisplayUnits units) => row is MemberRow { Status: RatingStatus.Slack } member
+        ? [new ResultBlock.Items("The dead force, and what the vehicle takes from it:", [.. RatingTelling.Dead(member, rating, units), .. member.Impact is { } impact ? (string[])[$"IM = {SpanRater.Reports.Told.Number(impact, 3)}: {LiveTelling.Impact(member, rating, units)}"] : []]), .. LiveTelling.Of(member, rating, units)]
+        : [];
+
     // The way from a factor to what the part is made of.
     private static IEnumerable<ReportPart> Made(RatingRow row, BridgeRating rating)
     {
@@ -95,9 +104,9 @@ internal static class CapacityChapters
             int member = m;
             foreach ((string? truss, MemberMake make, string id) in OpenedRatings.MakesOf(rating.Bridge, m))
             {
-                // What no vehicle loads has no row in the rating tables, and its sheet stands here.
+                // What no vehicle loads, or not at its level, has no factor that opens its sheet: it stands here.
                 MemberCapacityRow[] of = [.. capacities[m].Where(c => truss is null || c.Truss is null || c.Truss == truss)];
-                MemberCapacityRow[] untold = [.. of.Where(c => !opened.All.SelectMany(o => o.Rows).OfType<MemberRow>().Any(r => r.MemberIndex == member && r.Sense == c.Sense)).DistinctBy(c => (c.Sense, c.Level))];
+                MemberCapacityRow[] untold = [.. of.Where(c => c.Value is null || SheetOf(c, opened) is null).DistinctBy(c => (c.Sense, c.Level))];
                 yield return new ReportPart.Fold(
                     id,
                     ReportPart.Brief($"{name}{(truss is null ? "" : $", {truss} truss")}: {make.Section.AsBuilt.Name}"),

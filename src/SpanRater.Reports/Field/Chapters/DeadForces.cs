@@ -31,10 +31,12 @@ internal static class DeadForces
         {
             LoadAsked asked = LoadAsked.Case(loads);
             Outcome<WorkedSolution> outcome = WorkedSolution.OfSet(bridge.Truss, loads, slack);
-            ResultBlock told = outcome.Value is { } worked
-                ? new ResultBlock.Grid(ForceTable.Of(worked, asked.Notation(worked, units), "force"))
-                : new ResultBlock.Paragraph($"There is no solution joint by joint here. {RefusalWording.Sentence(outcome.Refusal!, bridge.Truss, units)}");
-            yield return new ReportPart.Fold($"{Id}-{loads.Name}{(truss == 0 ? "" : "-right")}", ReportPart.Brief($"Case {loads.Name}{which}{set}"), [new ReportPart.Said([told])]);
+            string id = $"{Id}-{loads.Name}{(truss == 0 ? "" : "-right")}";
+            IReadOnlyList<ReportPart> told = outcome.Value is { } worked
+                ? [new ReportPart.Said([new ResultBlock.Grid(ForceTable.Of(worked, asked.Notation(worked, units), "force"))])]
+                : RedundantForces.Of(bridge.Truss, asked, slack, id, units)
+                    ?? [new ReportPart.Said([new ResultBlock.Paragraph($"There is no solution joint by joint here. {RefusalWording.Sentence(outcome.Refusal!, bridge.Truss, units)}")])];
+            yield return new ReportPart.Fold(id, ReportPart.Brief($"Case {loads.Name}{which}{set}"), told);
         }
     }
 }

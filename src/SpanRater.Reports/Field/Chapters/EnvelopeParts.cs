@@ -41,8 +41,8 @@ internal static class EnvelopeParts
         EnvelopeRow[] all = [.. shown.SelectMany(t => t)];
         (int Row, Sense Sense, MemberRow Of)[] cells = [.. all.SelectMany((r, i) => Senses.Select(s => (i, s, r.Of(s))).Where(c => c.Item3 is not null).Select(c => (c.i, c.s, c.Item3!)))];
 
-        // What the rating tables do not show has no factor opened, and that a rod goes slack is told without its live force: it is opened here.
-        bool IsOpened(MemberRow row) => row.Status != RatingStatus.Slack && opened.Anchors.ContainsKey(row);
+        // What the rating tables do not show has no factor opened: it is opened here.
+        bool IsOpened(MemberRow row) => opened.Anchors.ContainsKey(row);
         (int Row, Sense Sense, MemberRow Of)[] own = [.. cells.Where(c => !IsOpened(c.Of))];
         string IdOf(MemberRow row) => IsOpened(row) ? opened.Anchors[row] : $"live-{(Array.FindIndex(own, c => ReferenceEquals(c.Of, row)) + 1).ToString(CultureInfo.InvariantCulture)}";
         bool apart = shown.Length > 1;

@@ -21,13 +21,14 @@ internal static class InfluenceChapter
         return new ReportChapter("influence", "Influence lines and envelopes",
         [
             new ResultBlock.Paragraph($"An influence line shows the force in one member for a load of 1 {force} on one truss, wherever on the deck that load stands. Positive is tension: a plain area under an unbroken line; negative is compression: a hatched area under dashes."),
+            new ResultBlock.Paragraph("Area = Σ (left ordinate + right ordinate)/2 · length, panel after panel; where a line changes its sign within one, at left ordinate/(left − right) · length from its left end, the two parts count apart."),
             .. rods,
         ])
         {
             Parts =
             [
-                .. open is { } first ? (ReportPart[])[LineOf(lines, lines.Members[first], first, true, units)] : [],
-                new ReportPart.Fold("lines", $"The lines of {(open is null ? "all members" : "all other members")}", [.. lines.Members.Select((e, m) => (e, m)).Where(l => l.m != open).Select(l => LineOf(lines, l.e, l.m, false, units))]),
+                .. open is { } first ? (ReportPart[])[LineOf(lines, lines.Members[first], first, true, sets.All[0].Id, units)] : [],
+                new ReportPart.Fold("lines", $"The lines of {(open is null ? "all members" : "all other members")}", [.. lines.Members.Select((e, m) => (e, m)).Where(l => l.m != open).Select(l => LineOf(lines, l.e, l.m, false, sets.All[0].Id, units))]),
                 new ReportPart.Said([new ResultBlock.Heading("All ordinates"), new ResultBlock.Paragraph("Every ordinate opens: the name of a member leads to its line and to the one joint or cut that gives it, the name of a panel point to the whole truss solved for a load of 1 there.")]),
                 .. InfluencePage.Of(rating.Bridge, lines, null, units).Blocks.Skip(1).Select(b => b is ResultBlock.Grid { Content: var table } ? OpeningOf(table, lines, sets.All[0]) : (ReportPart)new ReportPart.Said([b])),
                 .. sets.Folds(),
@@ -52,7 +53,7 @@ internal static class InfluenceChapter
             : InfluenceExplanation.Origin(narration, lines.Truss, units).Select(b => b is ResultBlock.Heading heading ? heading with { Level = 3 } : b);
     }
 
-    private static ReportPart.Fold LineOf(InfluenceLines lines, InfluenceEffect effect, int member, bool isOpen, DisplayUnits units)
+    private static ReportPart.Fold LineOf(InfluenceLines lines, InfluenceEffect effect, int member, bool isOpen, string unit, DisplayUnits units)
     {
         double most = effect.Line.Ordinates.Max(), least = effect.Line.Ordinates.Min();
         string[] ends = [.. most > 0 ? (string[])[$"tension to {Told.Number(most)}"] : [], .. least < 0 ? (string[])[$"compression to {Told.Number(-least)}"] : []];
@@ -62,7 +63,7 @@ internal static class InfluenceChapter
         return new ReportPart.Fold(
             IdOf(member),
             $"{name}: {said}",
-            [new ReportPart.Sketch(InfluenceSketch.Of(lines, effect, units), $"Influence line of {name}", $"Influence line of {name}. {string.Join("; ", reading.Entries)}. Ordinates at every panel point stand in the table."), new ReportPart.Said([reading, .. OriginOf(lines, member, units)])],
+            [new ReportPart.Sketch(InfluenceSketch.Of(lines, effect, units), $"Influence line of {name}", $"Influence line of {name}. {string.Join("; ", reading.Entries)}. Ordinates at every panel point stand in the table."), new ReportPart.Said([reading, .. OriginOf(lines, member, units)]), new ReportPart.Way("Its ordinates, by the whole truss", unit)],
             isOpen);
     }
 }

@@ -11,9 +11,18 @@ internal static class NearTheTop
         RatingRow[] told = [.. new RatingRow?[] { rating.Governing, rating.GoverningMember, rating.GoverningInventory }.OfType<RatingRow>().Distinct(ReferenceEqualityComparer.Instance).Cast<RatingRow>()];
         return new ReportChapter("governing", "Governing part", RatingPage.WhatGoverns(rating))
         {
-            Parts = [.. told.Where(opens.ContainsKey).Select(r => new ReportPart.Way(ReportPart.Brief($"How {Words.Factor(r.Factor)} follows for {RatingWording.NameAt(r)} in {RatingWording.ActsIn(r)}"), opens[r]))],
+            Parts =
+            [
+                .. told.Where(opens.ContainsKey).Select(r => new ReportPart.Way(ReportPart.Brief($"How {Words.Factor(r.Factor)} follows for {RatingWording.NameAt(r)} in {RatingWording.ActsIn(r)}"), opens[r])),
+                .. rating.Withheld.Select(w => (w.Reason, Row: WithheldBy(w.Vehicle, w.Reason, rating, opens))).Where(w => w.Row is not null)
+                    .Select(w => new ReportPart.Way(ReportPart.Brief($"How {w.Reason.Member} comes to withhold {w.Row!.Vehicle.Name}: slack at {ResultTable.Cut(w.Reason.Factor, 2)} of it, factored for {w.Reason.Level} level"), opens[w.Row])),
+            ],
         };
     }
+
+    // The row that tells at what part of the vehicle the bar goes slack: at the level of the reason where that is opened.
+    private static RatingRow? WithheldBy(LiveLoad vehicle, NotRatedReason.Uncarried reason, BridgeRating rating, IReadOnlyDictionary<RatingRow, string> opens) =>
+        rating.Rows.Where(r => r.Status == RatingStatus.Withheld && r.Vehicle == vehicle && opens.ContainsKey(r)).OrderBy(r => r.Level.Name == reason.Level ? 0 : 1).FirstOrDefault();
 
     /// <summary>What a reader must not take for rated.</summary>
     public static ReportChapter NotRated(BridgeRating rating, IReadOnlyList<string> notAsked, DisplayUnits units)

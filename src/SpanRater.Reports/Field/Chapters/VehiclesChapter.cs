@@ -6,6 +6,9 @@ namespace SpanRater.Reports;
 /// <summary>The vehicles as they were rated, drawn to scale, and what of each one truss carries.</summary>
 internal static class VehiclesChapter
 {
+    /// <summary>Anchor of the fold that works the share of every arrangement.</summary>
+    public const string ShareWorked = "share-worked";
+
     /// <summary>The chapter.</summary>
     public static ReportChapter Of(BridgeRating rating, IReadOnlyList<LiveLoad> asked, DisplayUnits units)
     {
@@ -24,10 +27,14 @@ internal static class VehiclesChapter
                 new ReportPart.Said([new ResultBlock.Heading("Share of one truss"), .. inShort]),
                 .. sections.Select((s, i) => new ReportPart.Fold($"share-{i + 1}", ReportPart.Brief(s.Section.Heading), [new ReportPart.Sketch(s.Drawing, s.Section.Sum, InWords(s.Section, units))], IsOpen: i == 0)),
                 .. sections.Count == 0 ? (ReportPart[])[] : [new ReportPart.Said([new ResultBlock.Paragraph(CrossSectionPicture.SignsOf([.. sections.Select(s => s.Section)]))])],
-                new ReportPart.Fold("share-worked", "The lever rule worked for every arrangement", [new ReportPart.Said([.. share.Skip(inShort.Length)])]),
+                new ReportPart.Fold(ShareWorked, "The lever rule worked for every arrangement", [new ReportPart.Said([.. share.Skip(inShort.Length), .. TooWide(shares, rating.Bridge.Deck, units)])]),
             ],
         };
     }
+
+    private static IEnumerable<ResultBlock> TooWide(IReadOnlyList<VehicleShares> shares, Deck deck, DisplayUnits units) => shares
+        .Select(s => (s.Vehicles, s.Gauge, TooWide: s.Outcome as ShareOutcome.TooWide)).Where(s => s.TooWide is not null)
+        .Select(s => SheetUnits.Step($"{Told.List(s.Vehicles.Select(v => v.Name))}: wheel lines {Told.Length(s.Gauge, units)} apart and 2·{Told.Length((s.TooWide!.Needed - s.Gauge) / 2, units)} to the kerbs = {Told.Length(s.TooWide.Needed, units)}; of the roadway of {Told.Length(deck.Roadway!.Value, units)} {Told.Length(s.TooWide.Needed - s.TooWide.Roadway, units)} lacks"));
 
     // A loading is drawn by its trains.
     private static IEnumerable<LiveLoad> Drawn(LiveLoad load) => load is Loading loading ? loading.Trains : [load];

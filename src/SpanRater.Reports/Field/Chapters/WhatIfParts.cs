@@ -3,77 +3,49 @@ using SpanRater.Files;
 
 namespace SpanRater.Reports;
 
-/// <summary>Factors that hold only if something were otherwise, opened like those of the bridge as it is: a change that would help, a reading that is off by its doubt.</summary>
+/// <summary>Factors that hold only with a change that would help, opened like those of the bridge as it is.</summary>
 internal static class WhatIfParts
 {
-    /// <summary>Most readings that are opened: those that the page shows.</summary>
-    private const int MostReadings = MeasurePage.MostReadings;
+    /// <summary>Anchor of the fold that holds them.</summary>
+    public const string Id = "changes";
 
-    /// <summary>Anchors of the lowest factor with each change.</summary>
+    /// <summary>Anchors of every factor with every change.</summary>
     /// <param name="alternatives">The changes; null where none is offered.</param>
-    public static IEnumerable<(RatingRow Row, string Id)> Anchors(Alternatives? alternatives) =>
-        Lowest(alternatives).Select((l, i) => (l.Row, IdOf("change", i)));
+    public static IEnumerable<(RatingRow Row, string Id)> Anchors(Alternatives? alternatives) => Rated(alternatives).SelectMany((a, i) =>
+        (IEnumerable<(RatingRow, string)>)[.. a.Lowest is { Factor: not null } lowest ? ((RatingRow, string)[])[(lowest, IdOf("change", i))] : [], .. ChangeParts.Others(a).Select(r => (r, IdOf("with", i)))]);
 
-    /// <summary>The lowest factor with each change, opened.</summary>
+    /// <summary>Rows of the bridge as it is that the factors with the changes follow from.</summary>
     /// <param name="alternatives">The changes; null where none is offered.</param>
-    /// <param name="units">The units to show.</param>
-    public static IEnumerable<ReportPart> Changes(Alternatives? alternatives, DisplayUnits units)
-    {
-        (Alternative Of, RatingRow Row)[] lowest = [.. Lowest(alternatives)];
-        return lowest.Length == 0 ? [] :
-        [
-            new ReportPart.Fold(
-                "changes",
-                "The lowest factor with each change, opened",
-                [
-                    new ReportPart.Said([new ResultBlock.Paragraph("The bridge is rated again with the change and nothing else: the other factors with it follow in the same way.")]),
-                    .. lowest.Select((l, i) => new ReportPart.Fold(IdOf("change", i), $"{AlternativeWording.Name(l.Of.Kind)}: {CapacityChapters.Title(l.Row, isOfBoth: false)}", [new ReportPart.Said([.. CapacityChapters.Told(l.Row, l.Of.Posting!.Rating, units)])])),
-                ]),
-        ];
-    }
+    public static IEnumerable<RatingRow> Rests(Alternatives? alternatives) =>
+        Rated(alternatives).SelectMany(ChangeParts.Others).Select(r => ChangeParts.AsItIs(r, alternatives!.Present.Rating)).OfType<RatingRow>().Where(r => r.Factor is not null);
 
-    /// <summary>What each member carries with the reading that is named off by its doubt, and the factor that leaves.</summary>
-    /// <param name="measure">What to measure next.</param>
+    /// <summary>The factors with each change, opened.</summary>
+    /// <param name="alternatives">The changes; null where none is offered.</param>
+    /// <param name="opened">Anchors of what the report opens of the bridge as it is.</param>
     /// <param name="units">The units to show.</param>
-    public static IEnumerable<ReportPart> Readings(MeasureFirst measure, DisplayUnits units)
+    public static IEnumerable<ReportPart> Changes(Alternatives? alternatives, IReadOnlyDictionary<RatingRow, string> opened, DisplayUnits units)
     {
         ReportPart.Fold[] folds =
         [
-            .. measure.Readings.Take(MostReadings).Select((r, i) => new ReportPart.Fold(
-                IdOf("doubt", i),
-                ReportPart.Brief($"{Words.Factor(r.AtWorst)}: {MeasurePage.Where(r)}, at its worst {new SheetUnits(units).Small(r.Reading.AtWorst)}"),
-                [new ReportPart.Said([.. AtWorst(r, measure.Rating, units)])])),
+            .. Rated(alternatives).SelectMany((a, i) => (IEnumerable<ReportPart.Fold>)
+            [
+                .. a.Lowest is { Factor: not null } lowest
+                    ? (ReportPart.Fold[])[new ReportPart.Fold(IdOf("change", i), $"{AlternativeWording.Name(a.Kind)}: {CapacityChapters.Title(lowest, isOfBoth: false)}", [new ReportPart.Said([.. CapacityChapters.Told(lowest, a.Posting!.Rating, units)])])]
+                    : [],
+                .. ChangeParts.Others(a).Any() ? (ReportPart.Fold[])[ChangeParts.Of(a, alternatives!.Present.Rating, opened, IdOf("with", i), units)] : [],
+            ]),
         ];
-        return folds.Length == 0 ? [] : [new ReportPart.Fold("doubts", "Factors at worst, opened", folds)];
+        return folds.Length == 0 ? [] :
+        [
+            new ReportPart.Fold(
+                Id,
+                "The factors with each change, opened",
+                [new ReportPart.Said([new ResultBlock.Paragraph("The bridge is rated again with the change and nothing else. The lowest factor is told in full, then those of all other types."), .. SafeLoadTelling.Of(alternatives!)]), .. folds]),
+        ];
     }
 
-    private static IEnumerable<ResultBlock> AtWorst(DoubtfulReading reading, BridgeRating rating, DisplayUnits units)
-    {
-        if (reading.ResistanceAtWorst is not { } worst)
-        {
-            yield return new ResultBlock.Paragraph("Nothing would be left of the member, or no rule would hold any more: its capacity counts as none.");
-            yield break;
-        }
-
-        foreach (ResultBlock block in CapacitySheet.Of(worst, reading.Row.Name, reading.Row.Sense, units))
-        {
-            yield return block;
-        }
-
-        if (reading.Row.Reached is not null)
-        {
-            yield return new ResultBlock.Paragraph($"Rods go slack: the factor is sought again, as that of the member as found, until dead load and vehicle bring it to this capacity: {Words.Factor(reading.AtWorst)}.");
-            yield break;
-        }
-
-        foreach (ResultBlock block in RatingTelling.Sum(reading.Row with { Capacity = worst.Value, Resistance = worst, Factor = reading.AtWorst }, rating, units))
-        {
-            yield return block;
-        }
-    }
-
-    private static IEnumerable<(Alternative Of, RatingRow Row)> Lowest(Alternatives? alternatives) =>
-        (alternatives?.All ?? []).Where(a => a is { Lowest.Factor: not null, Posting: not null }).Select(a => (a, a.Lowest!));
+    // Without a posting nothing is rated with the change.
+    private static IEnumerable<Alternative> Rated(Alternatives? alternatives) => (alternatives?.All ?? []).Where(a => a.Posting is not null);
 
     private static string IdOf(string what, int i) => $"{what}-{(i + 1).ToString(CultureInfo.InvariantCulture)}";
 }
