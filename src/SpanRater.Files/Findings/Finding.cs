@@ -96,6 +96,6 @@ public sealed class FindingList
     /// <param name="what">What to look at.</param>
     public void Warning(Place where, string what) => findings.Add(Printable(FindingSeverity.Warning, where, what));
 
-    // What it quotes of the input, and a file's name, may hold anything.
-    private static Finding Printable(FindingSeverity severity, Place where, string what) => new(severity, where with { File = PrintableText.Of(where.File) }, PrintableText.Of(what));
+    // What it quotes of the input, and a file's name, may hold anything. Some findings show a file of several lines to begin with.
+    private static Finding Printable(FindingSeverity severity, Place where, string what) => new(severity, where with { File = PrintableText.Of(where.File) }, PrintableText.Of(what, keepsLines: true));
 }

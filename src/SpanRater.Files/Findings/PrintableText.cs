@@ -7,10 +7,12 @@ public static class PrintableText
 {
     /// <summary>The text, with each character of that kind as its number: %1B.</summary>
     /// <param name="text">Any text.</param>
-    public static string Of(string text)
+    /// <param name="keepsLines">Whether line ends stay.</param>
+    public static string Of(string text, bool keepsLines = false)
     {
         ArgumentNullException.ThrowIfNull(text);
-        if (!text.Any(IsUnprintable))
+        bool IsShownAsNumber(char c) => IsUnprintable(c) && !(keepsLines && c == '\n');
+        if (!text.Any(IsShownAsNumber))
         {
             return text;
         }
@@ -18,7 +20,7 @@ public static class PrintableText
         var shown = new StringBuilder();
         foreach (char c in text)
         {
-            shown.Append(IsUnprintable(c) ? $"%{(int)c:X2}" : c.ToString());
+            shown.Append(IsShownAsNumber(c) ? $"%{(int)c:X2}" : c.ToString());
         }
 
         return shown.ToString();
