@@ -131,8 +131,11 @@ const Elevation = (() => {
   /* The numbers of the others, but where the vehicle stands. */
   function showNumbers({ numbers, numbered, bars, at, facts }, looks, chosen, axles) {
     Brush.clear(numbers);
-    const taken = axles.map((x) => [at.x(x) - 28, at.y(deckAt(facts, x)) - 52, 56, 58]);
-    taken.push(Brush.plateOf(looks[chosen].text, ...bars[chosen].number, CHOSEN));
+    const wheels = axles.map((x) => [at.x(x) - 28, at.y(deckAt(facts, x)) - 52, 56, 58]);
+    const [left, right] = [Math.min(...wheels.map((w) => w[0])), Math.max(...wheels.map((w) => w[0] + w[2]))];
+    const top = Math.min(...wheels.map((w) => w[1] + 22));
+    const frame = [left, top, right - left, Math.max(...wheels.map((w) => w[1] + w[3])) - top];
+    const taken = [...wheels, frame, Brush.plateOf(looks[chosen].text, ...bars[chosen].number, CHOSEN)];
     for (const m of numbers.narrow ? [] : numbered) {
       if (m !== chosen && !taken.some((box) => Brush.overlap(box, Brush.plateOf(looks[m].text, ...bars[m].number, SIZE)))) {
         write(numbers, bars[m], looks[m], SIZE);
