@@ -91,7 +91,7 @@ internal static class LiveTelling
         if (row.Beside is { } beside)
         {
             yield return new ResultBlock.Paragraph(
-                $"{beside.Vehicle.Name} in the next lane, at its own worst place: {Words.ForceInWords(beside.Part.Part.Force, units)} whole, times {Told.Number(beside.Part.Share, 4)} gives {Words.ForceInWords(beside.Part.Force, units)} on this truss; with γN = {Number(beside.LiveFactor)} and IM = {Told.Number(beside.Part.Impact.Value, 3)} it takes {Figure(beside.Factored, units)} {units.Symbol(Quantity.Force)} of the capacity. Its axles, front axle at {Told.Length(((LivePart.Axles)beside.Part.Part).Peak.Station, units)}, driving to the {Words.Of(((LivePart.Axles)beside.Part.Part).Peak.Direction)}, and its wheel lines:");
+                $"{beside.Vehicle.Name} in the next lane, at its own worst place: {Words.ForceInWords(beside.Part.Part.Force, units)} whole, times {Told.Number(beside.Part.Share, 4)} gives {Words.ForceInWords(beside.Part.Force, units)} on this truss; with γN = {Told.Factor(beside.LiveFactor)} and IM = {Told.Number(beside.Part.Impact.Value, 3)} it takes {Figure(beside.Factored, units)} {units.Symbol(Quantity.Force)} of the capacity. Its axles, front axle at {Told.Length(((LivePart.Axles)beside.Part.Part).Peak.Station, units)}, driving to the {Words.Of(((LivePart.Axles)beside.Part.Part).Peak.Direction)}, and its wheel lines:");
             yield return Axles(((LivePart.Axles)beside.Part.Part).Peak);
             yield return WheelLines(beside.Part.Lateral!, rating.Bridge.Deck.TrussSpacing!.Value);
         }
@@ -127,7 +127,7 @@ internal static class LiveTelling
 
     private static string What(SharedEffect effect, DisplayUnits units, bool begins = true)
     {
-        string name = string.Join(" with ", effect.Parts.Select(p => p.Part is LivePart.PointOfLane point ? $"its {Number(units.From(Quantity.Force, point.Load))} {units.Symbol(Quantity.Force)}" : p.Part is LivePart.OfLane ? $"the {LiveLoadWording.Name(p.Part, units)}" : LiveLoadWording.Name(p.Part, units)));
+        string name = string.Join(" with ", effect.Parts.Select(p => p.Part is LivePart.PointOfLane point ? $"its {Told.Factor(units.From(Quantity.Force, point.Load))} {units.Symbol(Quantity.Force)}" : p.Part is LivePart.OfLane ? $"the {LiveLoadWording.Name(p.Part, units)}" : LiveLoadWording.Name(p.Part, units)));
         return begins ? char.ToUpperInvariant(name[0]) + name[1..] : name;
     }
 
@@ -198,6 +198,4 @@ internal static class LiveTelling
     private static string Signed(double value, DisplayUnits units) => Figure(value, units).Replace('-', '−');
 
     private static string Figure(double value, DisplayUnits units) => ResultTable.Figure(units.From(Quantity.Force, value), 3);
-
-    private static string Number(double value) => value.ToString("0.00##", CultureInfo.InvariantCulture);
 }

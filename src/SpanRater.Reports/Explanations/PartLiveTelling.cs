@@ -79,8 +79,8 @@ internal static class PartLiveTelling
         StringerTake take = part.Share;
         string lanes = string.Create(CultureInfo.InvariantCulture, $"{take.Lanes} {(take.Lanes == 1 ? "lane" : "lanes")} loaded");
         string moment = take.Table is { } table
-            ? $"By {table.Clause.CitationWithMark}, {lanes}, spacing {Told.Length(stringer.Spacing, units)}, one stringer takes {Told.Number(take.Share)} of a vehicle{(table.Divisor is { } divisor ? $" (S/{Number(units.From(Quantity.Length, divisor))} {(table.PresenceInIt ? "lanes, presence in it" : "wheel lines, half a vehicle each")})" : "")}."
-            : $"By the lever rule between stringers {Told.Length(stringer.Spacing, units)} apart, {lanes}, presence factor {Number(take.Presence)} in it, one stringer takes {Told.Number(take.Share)} of a vehicle.";
+            ? $"By {table.Clause.CitationWithMark}, {lanes}, spacing {Told.Length(stringer.Spacing, units)}, one stringer takes {Told.Number(take.Share)} of a vehicle{(table.Divisor is { } divisor ? $" (S/{Told.Factor(units.From(Quantity.Length, divisor))} {(table.PresenceInIt ? "lanes, presence in it" : "wheel lines, half a vehicle each")})" : "")}."
+            : $"By the lever rule between stringers {Told.Length(stringer.Spacing, units)} apart, {lanes}, presence factor {Told.Factor(take.Presence)} in it, one stringer takes {Told.Number(take.Share)} of a vehicle.";
         return row.ActsAs switch
         {
             PartEffect.Moment => moment,
@@ -105,7 +105,7 @@ internal static class PartLiveTelling
         }
 
         string wheels = place.Wheels.Count == 0 ? "Lane loads are spread over 10 ft each" : $"Wheel lines at {string.Join(", ", place.Wheels.Select(w => Told.Length(w, units)))} from one truss, each with half of the reaction of its vehicle";
-        yield return new ResultBlock.Paragraph($"{wheels}, {place.Lanes.ToString(CultureInfo.InvariantCulture)} {(place.Lanes == 1 ? "lane" : "lanes")} loaded, presence factor {Number(place.Presence)} in it: the moment of the floorbeam of {Told.Length(rating.Bridge.Deck.TrussSpacing!.Value, units)} is largest at {Told.Length(place.Section, units)}, {Told.Number(units.From(Quantity.Length, place.Moment))} {units.Symbol(Quantity.Length)} times the reaction of one vehicle.");
+        yield return new ResultBlock.Paragraph($"{wheels}, {place.Lanes.ToString(CultureInfo.InvariantCulture)} {(place.Lanes == 1 ? "lane" : "lanes")} loaded, presence factor {Told.Factor(place.Presence)} in it: the moment of the floorbeam of {Told.Length(rating.Bridge.Deck.TrussSpacing!.Value, units)} is largest at {Told.Length(place.Section, units)}, {Told.Number(units.From(Quantity.Length, place.Moment))} {units.Symbol(Quantity.Length)} times the reaction of one vehicle.");
         foreach (ResultBlock block in AcrossTelling.Of(place, row, rating.Bridge.Deck.TrussSpacing!.Value, units))
         {
             yield return block;
@@ -122,7 +122,7 @@ internal static class PartLiveTelling
         if (part.Shared.Lateral is { } lateral)
         {
             string wheels = lateral.Wheels.Count == 0 ? "" : $", wheel lines at {string.Join(", ", lateral.Wheels.Select(w => Told.Length(w, units)))} from that truss";
-            yield return new ResultBlock.Paragraph($"The end that takes most carries {Told.Number(lateral.Value)} of one vehicle's reaction, presence factor {Number(lateral.Presence)} in it{wheels}{(part.Ends > 1 ? string.Create(CultureInfo.InvariantCulture, $", shared by {part.Ends} hangers") : "")}.");
+            yield return new ResultBlock.Paragraph($"The end that takes most carries {Told.Number(lateral.Value)} of one vehicle's reaction, presence factor {Told.Factor(lateral.Presence)} in it{wheels}{(part.Ends > 1 ? string.Create(CultureInfo.InvariantCulture, $", shared by {part.Ends} hangers") : "")}.");
             foreach (ResultBlock block in Lateral(lateral, rating))
             {
                 yield return block;
@@ -175,7 +175,7 @@ internal static class PartLiveTelling
         }
 
         yield return new ResultBlock.Paragraph(part.Shared.Lateral is { } lateral
-            ? $"The truss carries {Told.Number(lateral.Value)} of it, presence factor {Number(lateral.Presence)} in it."
+            ? $"The truss carries {Told.Number(lateral.Value)} of it, presence factor {Told.Factor(lateral.Presence)} in it."
             : $"The truss carries {Told.Length(part.Across, units)} of its width.");
     }
 
@@ -202,11 +202,9 @@ internal static class PartLiveTelling
         yield return new ResultBlock.Items("From:", [.. CapacitySheet.From(wheel.Clauses)]);
         if (part.Across != 1)
         {
-            yield return new ResultBlock.Paragraph($"The presence factor {Number(part.Across)} of one loaded lane is not yet in it, and is put on next.");
+            yield return new ResultBlock.Paragraph($"The presence factor {Told.Factor(part.Across)} of one loaded lane is not yet in it, and is put on next.");
         }
     }
 
     private static string Force(double value, DisplayUnits units) => $"{ResultTable.Figure(units.From(Quantity.Force, value), 3)} {units.Symbol(Quantity.Force)}";
-
-    private static string Number(double value) => value.ToString("0.00##", CultureInfo.InvariantCulture);
 }

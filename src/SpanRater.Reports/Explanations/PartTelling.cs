@@ -39,14 +39,14 @@ internal static class PartTelling
         }
         else if (row is { Status: RatingStatus.Rated, Capacity: { } capacity, Live: { } live, Impact: { } impact, Level.LiveFactor: { } liveFactor, Factor: { } factor })
         {
-            string top = $"{Figure(capacity, row, units)} − {Number(row.ComponentsFactor)}·{Figure(row.DeadComponents, row, units)} − {Number(row.WearingFactor)}·{Figure(row.DeadWearing, row, units)}";
+            string top = $"{Figure(capacity, row, units)} − {Told.Factor(row.ComponentsFactor)}·{Figure(row.DeadComponents, row, units)} − {Told.Factor(row.WearingFactor)}·{Figure(row.DeadWearing, row, units)}";
             double taken = row.FactoredDead + (row.Beside?.Factored ?? 0);
             if (row.Beside is { } beside)
             {
-                top += $" − {Number(beside.LiveFactor)}·{Figure(beside.Part.Force, row, units)}·(1 + {Told.Number(beside.Part.Impact.Value, 3)})";
+                top += $" − {Told.Factor(beside.LiveFactor)}·{Figure(beside.Part.Force, row, units)}·(1 + {Told.Number(beside.Part.Impact.Value, 3)})";
             }
 
-            string below = $"{Number(liveFactor)}·{Figure(Math.Abs(live), row, units)}·(1 + {Told.Number(impact, 3)})";
+            string below = $"{Told.Factor(liveFactor)}·{Figure(Math.Abs(live), row, units)}·(1 + {Told.Number(impact, 3)})";
             string sum = $"RF = ({top}) / ({below}) = {Figure(capacity - taken, row, units)} / {Figure(liveFactor * Math.Abs(live) * (1 + impact), row, units)}";
             if (row.LighterWheel is not { } lighter)
             {
@@ -56,7 +56,7 @@ internal static class PartTelling
 
             double inProportion = (capacity - taken) / (liveFactor * Math.Abs(live) * (1 + impact));
             yield return SheetUnits.Step($"{sum} = {ResultTable.Cut(inProportion, 3)} in proportion");
-            yield return new ResultBlock.Paragraph($"A lighter wheel stands on less of the deck, and so less of the vehicle passes than in proportion. At {ResultTable.Cut(factor, 3)} of {row.Vehicle.Name} its wheel is P = {ResultTable.Figure(units.From(Quantity.Force, lighter.Wheel.Load), 3)} {units.Symbol(Quantity.Force)}, b = {Told.Length(lighter.Wheel.ContactWidth, units)} wide, and brings {Value(lighter.Effect, row, units)}, presence in it: {Number(liveFactor)}·{Figure(lighter.Effect, row, units)}·(1 + {Told.Number(impact, 3)}) = {Figure(capacity - taken, row, units)}, all that is left.");
+            yield return new ResultBlock.Paragraph($"A lighter wheel stands on less of the deck, and so less of the vehicle passes than in proportion. At {ResultTable.Cut(factor, 3)} of {row.Vehicle.Name} its wheel is P = {ResultTable.Figure(units.From(Quantity.Force, lighter.Wheel.Load), 3)} {units.Symbol(Quantity.Force)}, b = {Told.Length(lighter.Wheel.ContactWidth, units)} wide, and brings {Value(lighter.Effect, row, units)}, presence in it: {Told.Factor(liveFactor)}·{Figure(lighter.Effect, row, units)}·(1 + {Told.Number(impact, 3)}) = {Figure(capacity - taken, row, units)}, all that is left.");
             yield return SheetUnits.Step($"RF = {ResultTable.Cut(factor, 3)}");
         }
     }
@@ -69,9 +69,9 @@ internal static class PartTelling
         (string dc, string dw) = row.Dead is null ? ("the dead load case DC of the truss", "the dead load case DW of the truss") : ("deck, kerbs and beams, worked below", row.DeadWearing == 0 ? "no wearing surface on it" : "the wearing surface on it, worked below");
         yield return $"DC = {Value(row.DeadComponents, row, units)}: {dc}";
         yield return $"DW = {Value(row.DeadWearing, row, units)}: {dw}";
-        yield return $"γDC = {Number(row.ComponentsFactor)}, γDW = {Number(row.WearingFactor)}";
+        yield return $"γDC = {Told.Factor(row.ComponentsFactor)}, γDW = {Told.Factor(row.WearingFactor)}";
         yield return row.Level.LiveFactor is { } live
-            ? $"γLL = {Number(live)}: {row.Level.Name} level, class {VehicleClassNames.Name(row.Vehicle.Class)}{(rating.Method.UsesTruckTraffic(row.Vehicle.Class) ? rating.Bridge.Rating.TruckTraffic is { } trucks ? string.Create(CultureInfo.InvariantCulture, $", {trucks:0} trucks a day") : ", truck traffic unknown" : "")}"
+            ? $"γLL = {Told.Factor(live)}: {row.Level.Name} level, class {VehicleClassNames.Name(row.Vehicle.Class)}{(rating.Method.UsesTruckTraffic(row.Vehicle.Class) ? rating.Bridge.Rating.TruckTraffic is { } trucks ? string.Create(CultureInfo.InvariantCulture, $", {trucks:0} trucks a day") : ", truck traffic unknown" : "")}"
             : $"γLL is not given: {RatingWording.Of(rating.Method.WithoutLiveFactor(row.Vehicle.Class), units)}";
         if (row.Impact is { } impact && row.LiveParts.Count > 0)
         {
@@ -83,12 +83,10 @@ internal static class PartTelling
     internal static string BesideOf(Neighbour beside, PartRow row, DisplayUnits units)
     {
         string part = row.ActsAs == PartEffect.Moment ? $"{Told.Number(units.From(Quantity.Length, beside.Part.Share))} {units.Symbol(Quantity.Length)}" : Told.Number(beside.Part.Share);
-        return $"{beside.Vehicle.Name} in the next lane, which stays as it is while {row.Vehicle.Name} is scaled, brings the reaction {ResultTable.Figure(units.From(Quantity.Force, beside.Part.Part.Force), 3)} {units.Symbol(Quantity.Force)}, and times {part}: N = {Value(beside.Part.Force, row, units)}, γN = {Number(beside.LiveFactor)}, IM = {Told.Number(beside.Part.Impact.Value, 3)}. The two stand where the factor is lowest.";
+        return $"{beside.Vehicle.Name} in the next lane, which stays as it is while {row.Vehicle.Name} is scaled, brings the reaction {ResultTable.Figure(units.From(Quantity.Force, beside.Part.Part.Force), 3)} {units.Symbol(Quantity.Force)}, and times {part}: N = {Value(beside.Part.Force, row, units)}, γN = {Told.Factor(beside.LiveFactor)}, IM = {Told.Number(beside.Part.Impact.Value, 3)}. The two stand where the factor is lowest.";
     }
 
     internal static string Value(double value, PartRow row, DisplayUnits units) => $"{Figure(value, row, units)} {units.Symbol(PartWords.QuantityOf(row.ActsAs))}";
 
     private static string Figure(double value, PartRow row, DisplayUnits units) => ResultTable.Figure(units.From(PartWords.QuantityOf(row.ActsAs), value), 3);
-
-    private static string Number(double value) => value.ToString("0.00##", CultureInfo.InvariantCulture);
 }

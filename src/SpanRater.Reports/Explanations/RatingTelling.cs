@@ -63,10 +63,10 @@ internal static class RatingTelling
         }
 
         DeadFactors factors = rating.Method.DeadFactorsWith(rating.Bridge.Rating);
-        yield return $"γDC = {Number(row.ComponentsFactor)}: {Adds(row.ComponentsFactor, factors.Components, factors.RelievingComponents)}";
-        yield return $"γDW = {Number(row.WearingFactor)}: {Adds(row.WearingFactor, factors.WearingSurface, factors.RelievingWearingSurface)}";
+        yield return $"γDC = {Told.Factor(row.ComponentsFactor)}: {Adds(row.ComponentsFactor, factors.Components, factors.RelievingComponents)}";
+        yield return $"γDW = {Told.Factor(row.WearingFactor)}: {Adds(row.WearingFactor, factors.WearingSurface, factors.RelievingWearingSurface)}";
         yield return row.Level.LiveFactor is { } live
-            ? $"γLL = {Number(live)}: {row.Level.Name} level, class {VehicleClassNames.Name(row.Vehicle.Class)}{(rating.Method.UsesTruckTraffic(row.Vehicle.Class) ? rating.Bridge.Rating.TruckTraffic is { } trucks ? string.Create(CultureInfo.InvariantCulture, $", {trucks:0} trucks a day") : ", truck traffic unknown" : "")}"
+            ? $"γLL = {Told.Factor(live)}: {row.Level.Name} level, class {VehicleClassNames.Name(row.Vehicle.Class)}{(rating.Method.UsesTruckTraffic(row.Vehicle.Class) ? rating.Bridge.Rating.TruckTraffic is { } trucks ? string.Create(CultureInfo.InvariantCulture, $", {trucks:0} trucks a day") : ", truck traffic unknown" : "")}"
             : $"γLL is not given: {RatingWording.Of(rating.Method.WithoutLiveFactor(row.Vehicle.Class), units)}";
         if (row.Impact is { } impact)
         {
@@ -75,7 +75,7 @@ internal static class RatingTelling
 
         if (row.Beside is { } beside)
         {
-            yield return $"γN = {Number(beside.LiveFactor)}: {beside.Vehicle.Name} in the next lane, which stays as it is while {row.Vehicle.Name} is scaled";
+            yield return $"γN = {Told.Factor(beside.LiveFactor)}: {beside.Vehicle.Name} in the next lane, which stays as it is while {row.Vehicle.Name} is scaled";
         }
     }
 
@@ -110,14 +110,14 @@ internal static class RatingTelling
         }
 
         double sign = row.Sense == Sense.Tension ? 1 : -1;
-        string top = $"{Figure(capacity, units)} − {Number(row.ComponentsFactor)}·{Bracketed(sign * row.DeadComponents, units)} − {Number(row.WearingFactor)}·{Bracketed(sign * row.DeadWearing, units)}";
+        string top = $"{Figure(capacity, units)} − {Told.Factor(row.ComponentsFactor)}·{Bracketed(sign * row.DeadComponents, units)} − {Told.Factor(row.WearingFactor)}·{Bracketed(sign * row.DeadWearing, units)}";
         double room = capacity - row.FactoredDead - (row.Beside?.Factored ?? 0), weight = liveFactor * Math.Abs(live) * (1 + impact);
         if (row.Beside is { } beside)
         {
-            top += $" − {Number(beside.LiveFactor)}·{Figure(Math.Abs(beside.Part.Force), units)}·(1 + {Told.Number(beside.Part.Impact.Value, 3)})";
+            top += $" − {Told.Factor(beside.LiveFactor)}·{Figure(Math.Abs(beside.Part.Force), units)}·(1 + {Told.Number(beside.Part.Impact.Value, 3)})";
         }
 
-        string below = $"{Number(liveFactor)}·{Figure(Math.Abs(live), units)}·(1 + {Told.Number(impact, 3)})";
+        string below = $"{Told.Factor(liveFactor)}·{Figure(Math.Abs(live), units)}·(1 + {Told.Number(impact, 3)})";
         yield return new ResultBlock.Equation(
             $"RF = ({top}) / ({below}) = {Figure(room, units)} / {Figure(weight, units)} = {ResultTable.Cut(factor, 3)}",
             $"RF = \\frac{{{Tex(top)}}}{{{Tex(below)}}} = \\frac{{{Figure(room, units)}}}{{{Figure(weight, units)}}} = {ResultTable.Cut(factor, 3)}");
@@ -140,10 +140,10 @@ internal static class RatingTelling
                 ["factored dead load, with these rods", null, null, null, reached.FactoredDead],
                 ["sum: the capacity", null, null, null, reached.FactoredDead + live],
             ]));
-        string sum = $"{Told.Number(scale, 4)} / ({Number(liveFactor)}·{Told.Number(share, 4)}·(1 + {Told.Number(impact, 3)}))";
+        string sum = $"{Told.Number(scale, 4)} / ({Told.Factor(liveFactor)}·{Told.Number(share, 4)}·(1 + {Told.Number(impact, 3)}))";
         yield return new ResultBlock.Equation(
             $"{Told.Number(scale, 4)} of the vehicle = RF·γLL·share·(1 + IM), so RF = {sum} = {ResultTable.Cut(factor, 3)}",
-            $"RF = \\frac{{{Told.Number(scale, 4)}}}{{{Tex($"{Number(liveFactor)}·{Told.Number(share, 4)}·(1 + {Told.Number(impact, 3)})")}}} = {ResultTable.Cut(factor, 3)}");
+            $"RF = \\frac{{{Told.Number(scale, 4)}}}{{{Tex($"{Told.Factor(liveFactor)}·{Told.Number(share, 4)}·(1 + {Told.Number(impact, 3)})")}}} = {ResultTable.Cut(factor, 3)}");
         if (sign * (reached.FactoredDead + live) < 0 || row.CappedBy is not null)
         {
             yield return new ResultBlock.Paragraph($"Before that {row.CappedBy} goes slack with nothing to take over: no factor is above {Told.Number(row.Factor!.Value, 3)}.", Strong: true);
@@ -167,8 +167,6 @@ internal static class RatingTelling
     private static string Figure(double value, DisplayUnits units) => ResultTable.Figure(units.From(Quantity.Force, value), 3);
 
     private static string Force(double value, DisplayUnits units) => $"{Figure(value, units)} {units.Symbol(Quantity.Force)}";
-
-    private static string Number(double value) => value.ToString("0.00##", CultureInfo.InvariantCulture);
 
     private static string Tex(string text) => text.Replace("·", " \\cdot ", StringComparison.Ordinal).Replace('−', '-');
 

@@ -32,9 +32,9 @@ internal static class SlackTelling
         [
             $"DC = {Words.ForceInWords(slack.DeadComponents, units)}: case DC {DeadLoadWording.Origin(rating.Bridge, DeadCase.Components)}",
             rating.Crossing.WearingSurface is null ? "DW = 0: there is no case DW" : $"DW = {Words.ForceInWords(slack.DeadWearing, units)}: case DW {DeadLoadWording.Origin(rating.Bridge, DeadCase.WearingSurface)}",
-            $"γDC = {Number(slack.ComponentsFactor)}: {(slack.ComponentsFactor == factors.RelievingComponents && factors.RelievingComponents != factors.Components ? "the lower of the two, since the dead load's pull helps here" : "the same whether it helps or not")}",
-            $"γDW = {Number(slack.WearingFactor)}",
-            $"γLL = {Number(liveFactor)}: {slack.Level.Name} level, class {VehicleClassNames.Name(row.Vehicle.Class)}",
+            $"γDC = {Told.Factor(slack.ComponentsFactor)}: {(slack.ComponentsFactor == factors.RelievingComponents && factors.RelievingComponents != factors.Components ? "the lower of the two, since the dead load's pull helps here" : "the same whether it helps or not")}",
+            $"γDW = {Told.Factor(slack.WearingFactor)}",
+            $"γLL = {Told.Factor(liveFactor)}: {slack.Level.Name} level, class {VehicleClassNames.Name(row.Vehicle.Class)}",
             $"IM = {Told.Number(slack.Impact, 3)}: {LiveTelling.Impact(row, rating, units)}",
             $"this truss carries {Told.Number(slack.Share.Value, 4)} of the vehicle, as worked below",
         ]);
@@ -50,8 +50,8 @@ internal static class SlackTelling
             yield return block;
         }
 
-        string top = $"{Number(slack.ComponentsFactor)}·{Figure(slack.DeadComponents, units)} + {Number(slack.WearingFactor)}·{Figure(slack.DeadWearing, units)}";
-        string below = $"{Number(liveFactor)}·{Figure(-live, units)}·(1 + {Told.Number(slack.Impact, 3)})";
+        string top = $"{Told.Factor(slack.ComponentsFactor)}·{Figure(slack.DeadComponents, units)} + {Told.Factor(slack.WearingFactor)}·{Figure(slack.DeadWearing, units)}";
+        string below = $"{Told.Factor(liveFactor)}·{Figure(-live, units)}·(1 + {Told.Number(slack.Impact, 3)})";
         double pull = (slack.ComponentsFactor * slack.DeadComponents) + (slack.WearingFactor * slack.DeadWearing);
         yield return SheetUnits.Step("part of the vehicle at which it goes slack = (γDC·DC + γDW·DW) / (γLL·|LL|·(1 + IM))");
         yield return SheetUnits.Step($"({top}) / ({below}) = {Figure(pull, units)} / {Figure(liveFactor * -live * (1 + slack.Impact), units)} = {part}");
@@ -61,6 +61,4 @@ internal static class SlackTelling
     }
 
     private static string Figure(double value, DisplayUnits units) => ResultTable.Figure(units.From(Quantity.Force, value), 3);
-
-    private static string Number(double value) => value.ToString("0.00##", CultureInfo.InvariantCulture);
 }

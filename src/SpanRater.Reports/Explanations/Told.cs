@@ -1,3 +1,4 @@
+using System.Globalization;
 using SpanRater.Files;
 
 namespace SpanRater.Reports;
@@ -7,6 +8,9 @@ internal static class Told
 {
     /// <summary>A plain number.</summary>
     public static string Number(double value, int decimals = 4) => ResultTable.Figure(value, decimals);
+
+    /// <summary>A factor: two decimals, and up to four where it has them.</summary>
+    public static string Factor(double value) => value.ToString("0.00##", CultureInfo.InvariantCulture);
 
     /// <summary>A length with its unit.</summary>
     public static string Length(double metres, DisplayUnits units) => $"{ResultTable.Figure(units.From(Quantity.Length, metres), 2)} {units.Symbol(Quantity.Length)}";

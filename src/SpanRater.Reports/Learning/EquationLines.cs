@@ -125,9 +125,11 @@ internal sealed class EquationLines
         {
             double factor = Factor(piece);
             bool isNamed = piece.Force is { } f && named.Contains(f);
-            bool negative = factor < 0 != (!isNamed && piece.Value < 0);
             string size = FactorNumber(Math.Abs(factor));
             string number = notation.Number(Math.Abs(piece.Value));
+
+            // What shows as zero has no sign.
+            bool negative = factor < 0 != (!isNamed && piece.Value < 0) && (isNamed || number.Any(c => c is >= '1' and <= '9'));
             string of = isNamed ? NameOf(piece.Force!.Value) : number;
             bool plain = size == "1" && balance.Kind != BalanceKind.Moment;
             string sign = negative ? "−" : text.Count == 0 ? "" : "+";

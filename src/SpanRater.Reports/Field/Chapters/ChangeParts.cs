@@ -50,13 +50,13 @@ internal static class ChangeParts
         bool beside = group.Any(c => c.Row.Beside is not null);
         string unit = units.Symbol(QuantityOf(row));
         double sign = row.InSense == Sense.Compression && row is MemberRow ? -1 : 1;
-        string top = $"{Figure(row.Capacity!.Value, row, units)} − {Number(row.ComponentsFactor)}·{Figure(sign * row.DeadComponents, row, units)} − {Number(row.WearingFactor)}·{Figure(sign * row.DeadWearing, row, units)}";
+        string top = $"{Figure(row.Capacity!.Value, row, units)} − {Told.Factor(row.ComponentsFactor)}·{Figure(sign * row.DeadComponents, row, units)} − {Told.Factor(row.WearingFactor)}·{Figure(sign * row.DeadWearing, row, units)}";
         double room = row.Capacity.Value - row.FactoredDead;
         yield return new ReportPart.Said(
         [
             new ResultBlock.Heading($"{RatingWording.NameAt(row)} in {RatingWording.ActsIn(row)}{(row.Truss is null ? "" : $", {row.Truss} truss")}, {row.Level.Name} level", 3),
             SheetUnits.Step($"C − γDC·DC − γDW·DW = {top} = {Figure(room, row, units)} {unit}"),
-            new ResultBlock.Paragraph($"γLL = {Number(row.Level.LiveFactor!.Value)}; IM = {Told.Number(row.Impact!.Value, 3)}, {ImpactOf(row, rating, units)}. RF = {(beside ? $"({Figure(room, row, units)} − γN·N·(1 + IM))" : Figure(room, row, units))} / (γLL·LL·(1 + IM)), LL{(beside ? " and N each" : "")} what the whole vehicle brings times what of it acts here{(row is MemberRow { Sense: Sense.Compression } ? "; in \"LL from\" compression is negative" : "")}:"),
+            new ResultBlock.Paragraph($"γLL = {Told.Factor(row.Level.LiveFactor!.Value)}; IM = {Told.Number(row.Impact!.Value, 3)}, {ImpactOf(row, rating, units)}. RF = {(beside ? $"({Figure(room, row, units)} − γN·N·(1 + IM))" : Figure(room, row, units))} / (γLL·LL·(1 + IM)), LL{(beside ? " and N each" : "")} what the whole vehicle brings times what of it acts here{(row is MemberRow { Sense: Sense.Compression } ? "; in \"LL from\" compression is negative" : "")}:"),
         ]);
         var table = new ResultTable(
             [
@@ -75,7 +75,7 @@ internal static class ChangeParts
 
     private static IReadOnlyList<object?> Cells(RatingRow row, bool beside, DisplayUnits units)
     {
-        string lane = row.Beside is not { } n ? "" : $"{n.Vehicle.Name}: {Number(n.LiveFactor)}·{Told.Number(units.From(WholeOf(row), Math.Abs(n.Part.Part.Force)), 3)}·{Told.Number(row.ActsAs == PartEffect.Moment ? units.From(Quantity.Length, n.Part.Share) : n.Part.Share)}·(1 + {Told.Number(n.Part.Impact.Value, 3)})";
+        string lane = row.Beside is not { } n ? "" : $"{n.Vehicle.Name}: {Told.Factor(n.LiveFactor)}·{Told.Number(units.From(WholeOf(row), Math.Abs(n.Part.Part.Force)), 3)}·{Told.Number(row.ActsAs == PartEffect.Moment ? units.From(Quantity.Length, n.Part.Share) : n.Part.Share)}·(1 + {Told.Number(n.Part.Impact.Value, 3)})";
         string how = row switch
         {
             MemberRow { Effect: { } effect } => LiveTelling.How(effect, units),
@@ -144,8 +144,6 @@ internal static class ChangeParts
     ];
 
     private static string Figure(double value, RatingRow row, DisplayUnits units) => ResultTable.Figure(units.From(QuantityOf(row), value), 3).Replace('-', '−');
-
-    private static string Number(double value) => value.ToString("0.00##", CultureInfo.InvariantCulture);
 
     // A row with a change, and that of the bridge as it is.
     private sealed record Changed(RatingRow Row, RatingRow? AsItIs)
