@@ -176,6 +176,23 @@ public sealed class SurveyCommandTests
     }
 
     [Fact]
+    public void Survey_WithAPipeInPlaceOfATable_RefusesThatBridgeByNameAndRatesTheRest()
+    {
+        Assert.SkipWhen(OperatingSystem.IsWindows(), "A pipe has no place among files there.");
+        using CountyOnDisk county = new CountyOnDisk().Add("good").Add("piped").Add("more");
+        File.Delete(county.PathOf("piped", "joints.csv"));
+        using (var make = System.Diagnostics.Process.Start("mkfifo", [county.PathOf("piped", "joints.csv")]))
+        {
+            make.WaitForExit();
+        }
+
+        Run run = county.Survey();
+        Assert.Equal(0, run.Status);
+        Assert.Contains("- piped: the input is refused: joints.csv: is a pipe or a device, not a file: save what it holds as a file.", run.Output, StringComparison.Ordinal);
+        Assert.Contains("rated in part only: 2; not rated: 1.", run.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Survey_OfHostileNames_StaysOnePlainPage()
     {
         using CountyOnDisk county = new CountyOnDisk().Add("<img src=x onerror=alert(1)>", name: "</title><script>alert('x')</script> & co").Add("bell\u001b[2J\nline", name: "Bell");
