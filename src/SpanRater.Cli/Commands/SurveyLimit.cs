@@ -15,11 +15,15 @@ internal sealed class SurveyLimit
         this.limit = limit;
     }
 
-    /// <summary>4 where a bridge is under the line of 3 US tons, or below the limit asked for or withheld; with a limit 3 where any bridge is not rated; else as the page says.</summary>
+    /// <summary>
+    /// 4 where a bridge is under the line of 3 US tons, or below the limit asked for or withheld; 3 where a rating is withheld, and with a limit where any bridge is not rated; else as the page says.
+    /// </summary>
     public int Status(Survey survey, int ofPage)
     {
+        SayUrgent("under 3 US tons, or the dead load alone exceeds a capacity", [.. survey.Rated.Where(b => b.IsUnderLine)]);
+        SayUrgent("a rating is withheld", [.. survey.Rated.Where(b => b.IsWithheld && !b.IsUnderLine)]);
         SurveyedBridge[] below = limit is not { } least ? []
-            : [.. survey.Rated.Where(b => b.Vehicles.Any(v => v.IsWithheld) || (b.Governing?.Factor is { } factor && SafeLoad.IsBelow(factor, least)))];
+            : [.. survey.Rated.Where(b => b.IsWithheld || (b.Governing?.Factor is { } factor && SafeLoad.IsBelow(factor, least)))];
         if (below.Length > 0)
         {
             error.WriteLine($"survey: {Bridges(below.Length)} below {FailBelow.Shown(limit!.Value)} or withheld (--fail-below): {Named(below)}.");
@@ -39,6 +43,14 @@ internal sealed class SurveyLimit
         return ofPage == ExitStatus.LimitUndercut || below.Length > 0 ? ExitStatus.LimitUndercut
             : limit is not null && survey.NotRated.Count > 0 ? ExitStatus.NoAnswer
             : ofPage;
+    }
+
+    private void SayUrgent(string why, IReadOnlyList<SurveyedBridge> bridges)
+    {
+        if (bridges.Count > 0)
+        {
+            error.WriteLine($"survey: {Bridges(bridges.Count)} urgent, {why}: {Named(bridges)}.");
+        }
     }
 
     private static string Bridges(int count) => string.Create(CultureInfo.InvariantCulture, $"{count} {(count == 1 ? "bridge is" : "bridges are")}");

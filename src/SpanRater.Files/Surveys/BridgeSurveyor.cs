@@ -62,7 +62,7 @@ public static class BridgeSurveyor
 
     private static (SurveyStanding Standing, string Why) Standing(BridgeRating rating, Posting? posting, bool inPart)
     {
-        RatingRow? dead = posting?.DeadExceeds ?? (rating.Governing is { Status: RatingStatus.DeadExceeds } exceeds ? exceeds : null);
+        RatingRow? dead = posting is null ? rating.Rows.FirstOrDefault(r => r.Status == RatingStatus.DeadExceeds && r.Level.Governance != Governance.Inventory) : posting.DeadExceeds;
         if (dead is not null)
         {
             return (SurveyStanding.Urgent, $"The dead load alone exceeds the capacity of {RatingWording.Member(dead)} in {RatingWording.ActsIn(dead)}: check the input; if it is true, treat the bridge as closed until an engineer has reviewed it.");

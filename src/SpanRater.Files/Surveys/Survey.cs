@@ -44,7 +44,10 @@ public sealed class Survey
     public IReadOnlyList<string> Vehicles { get; }
 
     /// <summary>Whether a bridge is under the line of 3 US tons, or its dead load alone uses up a capacity.</summary>
-    public bool UndercutsLine => Rated.Any(b => b.Posting?.Closure == true || b.Governing?.Factor == 0);
+    public bool UndercutsLine => Rated.Any(b => b.IsUnderLine);
+
+    /// <summary>Whether every bridge that is rated has its answer: at least one is rated, and no rating is withheld.</summary>
+    public bool IsAnswer => Rated.Count > 0 && !Rated.Any(b => b.IsWithheld);
 
     /// <summary>The answers on one vehicle: yes, then not known, then no, each by folder; null for a bridge that is not rated for it.</summary>
     /// <param name="vehicle">The vehicle.</param>

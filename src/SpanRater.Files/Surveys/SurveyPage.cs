@@ -59,7 +59,7 @@ public static class SurveyPage
             .. changes is null ? [] : (string[])[SurveyChangeWording.Summary(changes)],
             Words.Caution,
         ];
-        return new ResultPage(blocks, rows, notes, json => Write(json, survey, changes), IsAnswer: survey.Rated.Count > 0, UndercutsLimit: survey.UndercutsLine);
+        return new ResultPage(blocks, rows, notes, json => Write(json, survey, changes), IsAnswer: survey.IsAnswer, UndercutsLimit: survey.UndercutsLine);
     }
 
     /// <summary>The title.</summary>

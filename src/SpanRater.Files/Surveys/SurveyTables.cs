@@ -65,7 +65,7 @@ internal static class SurveyTables
     public static IReadOnlyList<string> NotRatedInPart(Survey survey) =>
         [.. survey.Rated.Where(b => b.NotRated.Count > 0).Select(b => $"{b.Folder} ({b.Name}): {string.Join(" | ", b.NotRated)}")];
 
-    private static string Lowest(SurveyedBridge bridge) => bridge.Governing is { } governing ? Words.Factor(governing.Factor) : bridge.Vehicles.Any(v => v.IsWithheld) ? "withheld" : "–";
+    private static string Lowest(SurveyedBridge bridge) => bridge.Governing is { } governing ? Words.Factor(governing.Factor) : bridge.IsWithheld ? "withheld" : "–";
 
     private static string Under(SurveyedBridge bridge) => bridge.Governing is { } governing ? $"{bridge.GoverningVehicle}{(governing.Beside is null ? "" : $" beside {governing.Beside}")}" : "";
 

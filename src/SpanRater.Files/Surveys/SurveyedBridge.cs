@@ -112,6 +112,15 @@ public sealed record SurveyedBridge
     /// <summary>Whether the program itself failed on it; such a bridge is never taken from an earlier run.</summary>
     public bool IsFault { get; init; }
 
+    /// <summary>Whether it is under the line of 3 US tons, or its dead load alone uses up a capacity.</summary>
+    public bool IsUnderLine => Posting is null ? Governing?.Factor == 0 || Vehicles.Any(v => v.Lowest?.Factor == 0) : Posting.Closure == true;
+
+    /// <summary>Whether a rating of it is withheld.</summary>
+    public bool IsWithheld => Vehicles.Any(v => v.IsWithheld);
+
+    /// <summary>Whether something that a vehicle needs is not rated, so that factors are at most what is given.</summary>
+    public bool IsInPart => Gaps.Count > 0 || Vehicles.Any(v => v.IsAtMost);
+
     /// <summary>What it was rated for by name; null where it is not.</summary>
     /// <param name="vehicle">The vehicle.</param>
     public SurveyedVehicle? Of(string vehicle) => Vehicles.FirstOrDefault(v => v.Name == vehicle);

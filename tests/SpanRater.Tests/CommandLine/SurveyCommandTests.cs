@@ -57,8 +57,18 @@ public sealed class SurveyCommandTests
 
         // e-dead and d-hopeless are under 3 US tons.
         Assert.Equal(4, run.Status);
+        Assert.Equal("survey: 2 bridges are urgent, under 3 US tons, or the dead load alone exceeds a capacity: e-dead, d-hopeless.\n", run.Error);
         Assert.Contains("The dead load alone exceeds the capacity", lines[0], StringComparison.Ordinal);
         Assert.Contains("Under 3 US tons", lines[1], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Survey_WhereARatingIsWithheld_EndsAsRateDoesAndSaysWhy()
+    {
+        Run run = Run.Of("survey", Repository.Sample("wrenfield-ferry"));
+        Assert.Equal(Run.Of("rate", Repository.Sample("wrenfield-ferry")).Status, run.Status);
+        Assert.Equal(3, run.Status);
+        Assert.Equal("survey: 1 bridge is urgent, a rating is withheld: Wrenfield Ferry bridge.\n", run.Error);
     }
 
     [Fact]
