@@ -69,7 +69,7 @@ internal static class SurveyCommand
                 status = answer.Deliver(page, units, html: () => SurveyFile.Html(survey, changes, units));
             }
 
-            return bridges.Any(b => b.IsFault) ? ExitStatus.ProgramFault : new SurveyLimit(surroundings.Error, below).Status(survey, status);
+            return bridges.Any(b => b.IsFault) ? ExitStatus.ProgramFault : new SurveyLimit(surroundings.Error, below, place).Status(survey, status);
         });
         return command;
     }

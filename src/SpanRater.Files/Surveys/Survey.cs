@@ -7,8 +7,8 @@ public sealed class Survey
     /// <param name="version">Version of the program.</param>
     /// <param name="asked">What was asked for.</param>
     /// <param name="bridges">The bridges.</param>
-    /// <param name="notSearched">Folders that were not searched, and why.</param>
-    public Survey(string version, SurveyAsked asked, IReadOnlyCollection<SurveyedBridge> bridges, IReadOnlyList<(string Shown, string Why)> notSearched)
+    /// <param name="notSearched">Links and folders that were not searched.</param>
+    public Survey(string version, SurveyAsked asked, IReadOnlyCollection<SurveyedBridge> bridges, IReadOnlyList<PassedOver> notSearched)
     {
         ArgumentNullException.ThrowIfNull(bridges);
         Version = version;
@@ -28,8 +28,8 @@ public sealed class Survey
     /// <summary>What was asked for.</summary>
     public SurveyAsked Asked { get; }
 
-    /// <summary>Folders that were not searched, and why.</summary>
-    public IReadOnlyList<(string Shown, string Why)> NotSearched { get; }
+    /// <summary>Links and folders that were not searched.</summary>
+    public IReadOnlyList<PassedOver> NotSearched { get; }
 
     /// <summary>Every bridge, by its folder.</summary>
     public IReadOnlyList<SurveyedBridge> All { get; }

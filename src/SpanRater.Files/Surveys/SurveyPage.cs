@@ -79,6 +79,7 @@ public static class SurveyPage
         return
         [
             $"{Capital(string.Join("; ", SurveyWording.Counts(survey.All)))}.",
+            .. SurveyWording.PassedOver(survey.NotSearched),
             .. survey.Asked.Crosses is { } vehicle ? [Answers(survey, vehicle)] : Array.Empty<string>(),
             SurveyWording.NeverRated,
             .. changes is null ? [] : (string[])[SurveyChangeWording.Summary(changes)],
@@ -148,7 +149,7 @@ public static class SurveyPage
     /// <param name="survey">The survey.</param>
     public static IReadOnlyList<ResultBlock> NotRated(Survey survey) => Items("Not rated:", SurveyTables.NotRated(survey));
 
-    /// <summary>The folders that were not searched; nothing where all were.</summary>
+    /// <summary>The links and folders that were not searched; nothing where all were.</summary>
     /// <param name="survey">The survey.</param>
     public static IReadOnlyList<ResultBlock> NotSearched(Survey survey)
     {
@@ -203,11 +204,12 @@ public static class SurveyPage
 
         json.WriteEndArray();
         json.WriteStartArray("notSearched");
-        foreach ((string shown, string why) in survey.NotSearched)
+        foreach (PassedOver passed in survey.NotSearched)
         {
             json.WriteStartObject();
-            json.WriteString("folder", shown);
-            json.WriteString("reason", why);
+            json.WriteString("folder", passed.Shown);
+            json.WriteBoolean("link", passed.IsLink);
+            json.WriteString("reason", passed.Why);
             json.WriteEndObject();
         }
 

@@ -43,6 +43,23 @@ public static class SurveyWording
             .Select(s => string.Create(CultureInfo.InvariantCulture, $"{s.Many}: {s.Number}")),
     ];
 
+    /// <summary>How many folders and links were not searched, a sentence each; nothing where there are none.</summary>
+    /// <param name="passed">What was passed over.</param>
+    public static IEnumerable<string> PassedOver(IReadOnlyList<PassedOver> passed)
+    {
+        ArgumentNullException.ThrowIfNull(passed);
+        int links = passed.Count(p => p.IsLink), folders = passed.Count - links;
+        if (folders > 0)
+        {
+            yield return string.Create(CultureInfo.InvariantCulture, $"{folders} folder{(folders == 1 ? "" : "s")} not searched: bridges there are missing here.");
+        }
+
+        if (links > 0)
+        {
+            yield return string.Create(CultureInfo.InvariantCulture, $"{links} link{(links == 1 ? "" : "s")} not followed: bridges there are missing here, where they stand nowhere else.");
+        }
+    }
+
     /// <summary>The answer as the JSON has it.</summary>
     /// <param name="verdict">The verdict.</param>
     public static string Key(PassageVerdict verdict) => verdict switch { PassageVerdict.Yes => "yes", PassageVerdict.No => "no", _ => "notKnown" };

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using SpanRater.Files;
 
 namespace SpanRater.Tests.CommandLine;
 
@@ -183,6 +184,30 @@ public sealed class SurveyCommandTests
         Run run = county.Survey();
         Assert.Contains("Survey of 1 bridge\n", run.Output, StringComparison.Ordinal);
         Assert.Contains("- a/again: is a link, and links are not followed", run.Output, StringComparison.Ordinal);
+        Assert.Contains("\n\n1 link not followed: ", run.Output, StringComparison.Ordinal);
+        Assert.Equal((0, "survey: 1 link not followed: a/again.\n"), (run.Status, run.Error));
+    }
+
+    [Fact]
+    public void Survey_WithALinkThatLeadsNowhere_TellsIt()
+    {
+        using CountyOnDisk county = new CountyOnDisk().Add("a");
+        Directory.CreateSymbolicLink(Path.Combine(county.Folder, "mill-creek"), county.At("unplugged"));
+        Run run = county.Survey();
+        Assert.Contains("- mill-creek: is a link that leads nowhere", run.Output, StringComparison.Ordinal);
+        Assert.Equal("survey: 1 link not followed: mill-creek.\n", run.Error);
+    }
+
+    [Fact]
+    public void Status_WhereAFolderCouldNotBeSearched_IsNotDoneWithALimit()
+    {
+        var bridge = new SurveyedBridge { Folder = ".", Name = "A bridge", Standing = SurveyStanding.NoFactorBelowOne, Why = "" };
+        var survey = new Survey("1", new SurveyAsked(null, null, []), [bridge], [new PassedOver("locked", IsLink: false, "could not be searched")]);
+        using var error = new StringWriter();
+        Assert.Equal(3, new Cli.Commands.SurveyLimit(error, 1.0, "county").Status(survey, 0));
+        Assert.Equal(0, new Cli.Commands.SurveyLimit(error, null, "county").Status(survey, 0));
+        Assert.Equal("survey: 1 folder could not be searched: locked.\nsurvey: 1 folder could not be searched: locked.\n", error.ToString().ReplaceLineEndings("\n"));
+        Assert.Contains("1 folder not searched: bridges there are missing here.", SurveyPage.First(survey, null));
     }
 
     [Fact]
