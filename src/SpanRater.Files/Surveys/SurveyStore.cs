@@ -87,7 +87,7 @@ public sealed partial class SurveyStore : IDisposable
         return new SurveyStore(full, version, build, asked, held);
     }
 
-    /// <summary>What an earlier run kept of a bridge: null where there is nothing, or it is of other input, of another build or for other vehicles.</summary>
+    /// <summary>What an earlier run kept of a bridge: null where there is nothing, or it is of other input, of another build or for other vehicles, or was changed since.</summary>
     /// <param name="hash">Hash of the bridge's input.</param>
     /// <param name="folder">The bridge's folder, as the survey shows it.</param>
     public SurveyedBridge? Kept(string hash, string folder)
@@ -100,9 +100,10 @@ public sealed partial class SurveyStore : IDisposable
 
         try
         {
-            using var json = JsonDocument.Parse(File.ReadAllBytes(file));
+            byte[] bytes = File.ReadAllBytes(file);
+            using var json = JsonDocument.Parse(bytes);
             JsonElement root = json.RootElement;
-            bool isSame = root.GetProperty("format").GetInt32() == ResultFormats.JsonFormat && root.GetProperty("program").GetString() == version && root.GetProperty("build").GetString() == build;
+            bool isSame = FactsSeal.Holds(bytes, root.GetProperty(FactsSeal.Field).GetString()) && root.GetProperty("format").GetInt32() == ResultFormats.JsonFormat && root.GetProperty("program").GetString() == version && root.GetProperty("build").GetString() == build;
             SurveyAsked before = SurveyReader.Asked(root);
             isSame &= before.Crosses == asked.Crosses && (before.Vehicles is null) == (asked.Vehicles is null) && (before.Vehicles ?? []).SequenceEqual(asked.Vehicles ?? []);
             return isSame && SurveyReader.Bridge(root, folder) is { } bridge && bridge.Hash == hash ? bridge : null;
@@ -130,6 +131,7 @@ public sealed partial class SurveyStore : IDisposable
         {
             json.WriteStartObject();
             json.WriteNumber("format", ResultFormats.JsonFormat);
+            json.WriteString(FactsSeal.Field, FactsSeal.Open);
             json.WriteString("program", version);
             json.WriteString("build", build);
             json.WriteString("caution", Words.Caution);
@@ -139,7 +141,9 @@ public sealed partial class SurveyStore : IDisposable
         }
 
         stream.WriteByte((byte)'\n');
-        WholeFile.WriteReplaceable(FileOf(hash), stream.GetBuffer().AsMemory(0, (int)stream.Length));
+        Memory<byte> bytes = stream.GetBuffer().AsMemory(0, (int)stream.Length);
+        FactsSeal.Close(bytes.Span);
+        WholeFile.WriteReplaceable(FileOf(hash), bytes);
     }
 
     /// <summary>Writes the tables, and takes away what an earlier survey left that is not of this one.</summary>

@@ -71,6 +71,29 @@ public sealed partial class SurveyFolderTests
     }
 
     [Fact]
+    public void Out_FactsThatWereEditedByHand_AreRatedAgain()
+    {
+        using CountyOnDisk county = new CountyOnDisk().Add("a");
+        county.Survey("--out", county.At("out"));
+        IReadOnlyDictionary<string, string> before = county.Files("out");
+        string file = Assert.Single(Directory.EnumerateFiles(county.At("out/bridges")));
+        string facts = File.ReadAllText(file);
+        Assert.Contains("\"factor\": 0.", facts, StringComparison.Ordinal);
+        foreach (string edited in (string[])
+            [
+                facts.Replace("\"factor\": 0.", "\"factor\": 9.", StringComparison.Ordinal),
+                facts.Replace("Bridge of a", "Bridge of b", StringComparison.Ordinal),
+                facts.Replace("\"checksum\": \"", "\"checksum\": \"0", StringComparison.Ordinal),
+                facts + " ",
+            ])
+        {
+            File.WriteAllText(file, edited);
+            county.Survey("--out", county.At("out"));
+            Assert.Equal(before, county.Files("out"));
+        }
+    }
+
+    [Fact]
     public void Out_AResultOfAnotherBuild_IsNotTaken()
     {
         using CountyOnDisk county = new CountyOnDisk().Add("a");
