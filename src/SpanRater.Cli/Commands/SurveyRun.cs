@@ -38,6 +38,10 @@ internal sealed class SurveyRun
                 progress.Step();
             });
         }
+        catch (AggregateException) when (surroundings.Stop.IsCancellationRequested)
+        {
+            throw new OperationCanceledException(surroundings.Stop);
+        }
         catch (AggregateException e) when (e.Flatten().InnerExceptions is [var first, ..])
         {
             // What stops the whole survey is that its own folder cannot be written.
@@ -59,7 +63,7 @@ internal sealed class SurveyRun
         SurveyedBridge bridge;
         try
         {
-            bridge = BridgeSurveyor.Rate(path, shown, asked);
+            bridge = BridgeSurveyor.Rate(path, shown, asked, surroundings.Stop);
         }
         catch (Exception e) when (e is not (OutOfMemoryException or OperationCanceledException))
         {

@@ -89,6 +89,8 @@ internal static class SurveyJson
 
         json.WriteNames("missing", vehicle.Gaps);
         json.WriteNames("holds", vehicle.Conditions);
+        json.WriteString("whyNot", vehicle.WhyNot);
+        json.WriteBoolean("onlyToCross", vehicle.IsGuest);
         json.WriteEndObject();
     }
 

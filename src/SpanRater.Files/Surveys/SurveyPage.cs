@@ -40,6 +40,7 @@ public static class SurveyPage
                 SurveyTable.Crossings => Crossings(survey),
                 _ => Rated(survey),
             },
+            .. table == SurveyTable.Bridges ? [] : Urgent(survey),
             .. changes is null ? [] : Changes(changes),
             .. NotRated(survey),
             .. NotSearched(survey),
@@ -98,7 +99,7 @@ public static class SurveyPage
                 new ResultBlock.Heading("What needs doing, the most urgent first"),
                 new ResultBlock.Grid(SurveyTables.Rated(survey)),
                 new ResultBlock.Paragraph("Factors are cut and never rounded up. Where something is not rated, the lowest factor is at most what stands here. rate, post and explain open each bridge."),
-                .. Items("Urgent:", [.. survey.Rated.Where(b => b.Standing == SurveyStanding.Urgent).Select(b => $"{b.Folder} ({b.Name}): {b.Why}")]),
+                .. Urgent(survey),
                 .. Items("Given, and not rated, on these bridges:", SurveyTables.NotRatedInPart(survey)),
             ];
     }
@@ -156,6 +157,8 @@ public static class SurveyPage
         ArgumentNullException.ThrowIfNull(survey);
         return Items("Not searched:", [.. survey.NotSearched.Select(n => $"{n.Shown}: {n.Why}")]);
     }
+
+    private static ResultBlock[] Urgent(Survey survey) => Items("Urgent:", [.. survey.Rated.Where(b => b.Standing == SurveyStanding.Urgent).Select(b => $"{b.Folder} ({b.Name}): {b.Why}")]);
 
     private static ResultBlock[] Items(string lead, IReadOnlyList<string> entries) => entries.Count == 0 ? [] : [new ResultBlock.Items(lead, entries)];
 

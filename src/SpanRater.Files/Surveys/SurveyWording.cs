@@ -116,6 +116,25 @@ public static class SurveyWording
         }
     }
 
+    /// <summary>What the factor alone does not tell of a no: why ratings are withheld, or what stands beside the vehicle, and its factor without; null for nothing.</summary>
+    /// <param name="passage">The answer on the vehicle.</param>
+    /// <param name="rating">The rating.</param>
+    public static string? WhyNot(Passage passage, BridgeRating rating)
+    {
+        ArgumentNullException.ThrowIfNull(passage);
+        ArgumentNullException.ThrowIfNull(rating);
+        return passage switch
+        {
+            { IsWithheld: true, Deciding: { } withheld } => $"withheld: {RatingWording.Of(withheld.Reason!, DisplayUnits.Si)}",
+            { Verdict: PassageVerdict.No, Deciding: { Beside: { } beside } row } => $"beside {beside.Vehicle.Name}{(AloneOn(rating, row) is { } alone ? $"; alone {Words.Factor(alone)}" : "")}",
+            _ => null,
+        };
+    }
+
+    // The lowest of the vehicle alone may be in another member than the lowest beside another.
+    private static double? AloneOn(BridgeRating rating, RatingRow row) =>
+        rating.Rows.Where(r => ReferenceEquals(r.Vehicle, row.Vehicle) && r.Beside is null && r.Level.Governance != Governance.Inventory).Min(r => r.Factor);
+
     /// <summary>Whether a vehicle may cross, in words that a table shows.</summary>
     /// <param name="vehicle">The vehicle; null where the bridge is not rated for it.</param>
     public static string InTable(SurveyedVehicle? vehicle) => vehicle?.Verdict switch
@@ -134,9 +153,8 @@ public static class SurveyWording
         return vehicle switch
         {
             null => bridge.Standing == SurveyStanding.NotRated ? $"not rated: {bridge.Why}" : "not asked for",
-            { IsWithheld: true } => $"withheld: {bridge.NotRated.FirstOrDefault(l => l.Contains(vehicle.Name, StringComparison.Ordinal)) ?? bridge.Why}",
             { Verdict: PassageVerdict.NotKnown } => string.Join("; ", [.. vehicle.Gaps, .. bridge.Gaps]),
-            _ => "",
+            _ => vehicle.WhyNot ?? "",
         };
     }
 

@@ -138,6 +138,38 @@ public sealed class SurveyCommandTests
     }
 
     [Theory]
+    [InlineData("EV2")]
+    [InlineData("SU7")]
+    public void Crosses_AVehicleThatTheBridgeDoesNotAskFor_LeavesTheWorklistAsItIs(string vehicle)
+    {
+        // EV3 stands beside the legal types that the bridge asks for, and must not stand beside SU7.
+        using CountyOnDisk county = new CountyOnDisk().Add("a", capacity: "60").Add("b", capacity: "48").Replace("b", "bridge.toml", "vehicles = [\"Type 3\"]", "vehicles = [\"Type 3\", \"EV3\"]").Replace("b", "bridge.toml", "roadway = \"12 ft\"", "roadway = \"24 ft\"");
+        Run plain = county.Survey("--format", "json", "--fail-below", "0.5"), crosses = county.Survey("--format", "json", "--fail-below", "0.5", "--crosses", vehicle);
+        Assert.Equal((plain.Status, plain.Error), (crosses.Status, crosses.Error));
+        using JsonDocument before = JsonDocument.Parse(plain.Output), after = JsonDocument.Parse(crosses.Output);
+        Assert.Equal(before.RootElement.GetProperty("counts").GetRawText(), after.RootElement.GetProperty("counts").GetRawText());
+        foreach ((JsonElement was, JsonElement now) in before.RootElement.GetProperty("bridges").EnumerateArray().Zip(after.RootElement.GetProperty("bridges").EnumerateArray()))
+        {
+            foreach (string field in (string[])["folder", "standing", "why", "governing", "posting", "partsNotRated", "vehiclesNotRated", "notRated"])
+            {
+                Assert.Equal(was.GetProperty(field).GetRawText(), now.GetProperty(field).GetRawText());
+            }
+
+            JsonElement[] vehicles = [.. now.GetProperty("vehicles").EnumerateArray()];
+            Assert.Equal(was.GetProperty("vehicles").EnumerateArray().Select(v => v.GetRawText()), vehicles[..^1].Select(v => v.GetRawText()));
+            Assert.True(vehicles[^1].GetProperty("onlyToCross").GetBoolean());
+            Assert.Equal(vehicle, vehicles[^1].GetProperty("vehicle").GetString());
+        }
+    }
+
+    [Fact]
+    public void Crosses_ANoByWhatStandsBeside_SaysSoAndListsWhatIsUrgent()
+    {
+        Assert.Matches("beside SU7; alone 0[.][0-9]+", Run.Of("survey", Repository.Sample("garrow-landing"), "--crosses", "EV3").Output);
+        Assert.Contains("Urgent:\n  - . (Wrenfield Ferry bridge): Withheld", Run.Of("survey", Repository.Sample("wrenfield-ferry"), "--crosses", "EV3").Output, StringComparison.Ordinal);
+    }
+
+    [Theory]
     [InlineData("HL-93", "stands for others")]
     [InlineData("Typ 3", "Did you mean \"Type 3\"?")]
     public void Crosses_ALoadThatNeverDrivesOrIsNotThere_IsRefused(string name, string said)
