@@ -66,9 +66,22 @@ public sealed record BridgeFolders(IReadOnlyList<(string Path, string Shown)> Fo
         {
             passed.Add(new PassedOver(shown, IsLink: true, "is a link, and links are not followed: name the folder that it leads to on its own."));
         }
-        else if (!File.Exists(link.FullName) && !link.Name.StartsWith('.'))
+        else if (!link.Name.StartsWith('.') && LeadsNowhere(link))
         {
             passed.Add(new PassedOver(shown, IsLink: true, "is a link that leads nowhere, or where access is denied: if a bridge was there, bring its folder back; else delete the link."));
+        }
+    }
+
+    private static bool LeadsNowhere(FileSystemInfo link)
+    {
+        try
+        {
+            return link.ResolveLinkTarget(returnFinalTarget: true) is not { Exists: true };
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            // Links in a circle.
+            return true;
         }
     }
 }
