@@ -3,10 +3,38 @@ using SpanRater.Reports;
 
 namespace SpanRater.Cli.Commands;
 
-/// <summary>The tables in the folder of a survey: each in every form that suits it.</summary>
-internal static class SurveyTablesInFolder
+/// <summary>The folder that a survey writes: its tables, each in every form that suits it, and what is said where it cannot be written.</summary>
+internal static class SurveyInFolder
 {
-    public static void Write(SurveyStore store, Survey survey, SurveyChanges? changes, DisplayUnits units)
+    /// <summary>Opens the folder.</summary>
+    /// <param name="folder">The folder, as it was named.</param>
+    /// <param name="asked">What the survey was asked for.</param>
+    public static SurveyStore Open(string folder, SurveyAsked asked) =>
+        Written(folder, () => SurveyStore.Open(folder, ProgramVersion.Text, ProgramVersion.Build, asked), () => null);
+
+    /// <summary>Does what writes into the folder; where that cannot be done, it is refused with what is kept there.</summary>
+    /// <param name="folder">The folder, as it was named.</param>
+    /// <param name="write">What writes.</param>
+    /// <param name="kept">How many bridges are kept there, in words; null for none.</param>
+    public static T Written<T>(string folder, Func<T> write, Func<string?> kept)
+    {
+        try
+        {
+            return write();
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new RefusedException($"--out \"{folder}\": cannot be written: {(e is UnauthorizedAccessException ? "access is denied" : e.Message.TrimEnd('.'))}.{(kept() is { } words ? $" {words}" : "")}");
+        }
+    }
+
+    /// <summary>Writes the tables.</summary>
+    /// <param name="store">The folder.</param>
+    /// <param name="survey">The survey.</param>
+    /// <param name="changes">What differs since an earlier one; null where none is named.</param>
+    /// <param name="units">Units to show.</param>
+    /// <returns>How many tables there are.</returns>
+    public static int Write(SurveyStore store, Survey survey, SurveyChanges? changes, DisplayUnits units)
     {
         ResultPage page = SurveyPage.Of(survey, changes, SurveyTable.Bridges);
         var tables = new List<(string File, Action<Stream> Write)>
@@ -28,5 +56,6 @@ internal static class SurveyTablesInFolder
         }
 
         store.Finish(tables, survey.All.Where(b => !b.IsFault).Select(b => b.Hash).OfType<string>());
+        return tables.Count;
     }
 }

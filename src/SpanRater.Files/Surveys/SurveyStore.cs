@@ -117,13 +117,14 @@ public sealed partial class SurveyStore : IDisposable
 
     /// <summary>Keeps what was found of a bridge; one whose input has no hash is not kept.</summary>
     /// <param name="bridge">The bridge.</param>
+    /// <returns>Whether it is kept.</returns>
     /// <exception cref="IOException">It cannot be written.</exception>
-    public void Keep(SurveyedBridge bridge)
+    public bool Keep(SurveyedBridge bridge)
     {
         ArgumentNullException.ThrowIfNull(bridge);
         if (bridge.Hash is not { } hash || bridge.IsFault)
         {
-            return;
+            return false;
         }
 
         using var stream = new MemoryStream();
@@ -144,7 +145,12 @@ public sealed partial class SurveyStore : IDisposable
         Memory<byte> bytes = stream.GetBuffer().AsMemory(0, (int)stream.Length);
         FactsSeal.Close(bytes.Span);
         WholeFile.WriteReplaceable(FileOf(hash), bytes);
+        return true;
     }
+
+    /// <summary>Whether the folder holds the facts of more bridges than so many, of this run or an earlier one.</summary>
+    /// <param name="number">The number.</param>
+    public bool HasMoreThan(int number) => Directory.Exists(bridges) && Directory.EnumerateFiles(bridges).Count(f => OfBridge().IsMatch(Path.GetFileName(f))) > number;
 
     /// <summary>Writes the tables, and takes away what an earlier survey left that is not of this one.</summary>
     /// <param name="tables">The tables: name of the file, and what writes it.</param>
