@@ -13,7 +13,7 @@ public enum PassageVerdict
     NotKnown,
 }
 
-/// <summary>Whether one vehicle may cross. Inventory is for lasting use and has no part in it.</summary>
+/// <summary>Whether one vehicle may cross. Inventory is for lasting use, and its factors have no part in it; what withholds a rating withholds every level of it.</summary>
 /// <param name="Vehicle">The vehicle or loading.</param>
 /// <param name="Verdict">What it comes to.</param>
 /// <param name="Deciding">The row with the lowest factor, or one by which the ratings are withheld; null where the vehicle has no factor.</param>

@@ -17,7 +17,7 @@ public sealed class Survey
         All = [.. bridges.OrderBy(b => b.Folder, StringComparer.Ordinal)];
 
         // Bridges that mirror each other differ in the last bits of a factor.
-        Rated = [.. All.Where(b => b.Standing != SurveyStanding.NotRated).OrderBy(b => b.Standing).ThenBy(b => Math.Round(b.Governing?.Factor ?? -1, 9)).ThenBy(b => b.Folder, StringComparer.Ordinal)];
+        Rated = [.. All.Where(b => b.Standing != SurveyStanding.NotRated).OrderBy(b => b.Standing).ThenBy(Rank).ThenBy(b => b.Folder, StringComparer.Ordinal)];
         NotRated = [.. All.Where(b => b.Standing == SurveyStanding.NotRated)];
         Vehicles = [.. (asked?.Vehicles ?? []).Concat(All.SelectMany(b => b.Vehicles.Select(v => v.Name))).Distinct()];
     }
@@ -34,7 +34,7 @@ public sealed class Survey
     /// <summary>Every bridge, by its folder.</summary>
     public IReadOnlyList<SurveyedBridge> All { get; }
 
-    /// <summary>The bridges that have a rating, the most urgent first; of the same standing the lowest factor first, a withheld one before all.</summary>
+    /// <summary>The bridges that have a rating, the most urgent first; of the same standing the lowest factor of what drives first, a withheld one before all, and after them what is rated for design or screening alone.</summary>
     public IReadOnlyList<SurveyedBridge> Rated { get; }
 
     /// <summary>The bridges that have none, by their folder.</summary>
@@ -55,4 +55,7 @@ public sealed class Survey
     [
         .. All.Select(b => (b, b.Of(vehicle))).OrderBy(c => c.Item2?.Verdict switch { PassageVerdict.Yes => 0, PassageVerdict.No => 2, _ => 1 }),
     ];
+
+    private static (bool OnlyStandsForOthers, double Factor) Rank(SurveyedBridge bridge) =>
+        (bridge is { Governing: not null, LowestThatDrives: null }, Math.Round(bridge.Governing is { } governing ? bridge.LowestThatDrives ?? governing.Factor ?? -1 : -1, 9));
 }

@@ -57,7 +57,6 @@ public static class SurveyPage
             .. first,
             .. table == SurveyTable.Bridges ? [] : SurveyTables.NotRated(survey).Select(n => $"Not rated: {n}"),
             .. survey.NotSearched.Select(n => $"Not searched: {n.Shown}: {n.Why}"),
-            .. changes is null ? [] : (string[])[SurveyChangeWording.Summary(changes)],
             Words.Caution,
         ];
         return new ResultPage(blocks, rows, notes, json => Write(json, survey, changes), IsAnswer: survey.IsAnswer, UndercutsLimit: survey.UndercutsLine);
@@ -82,6 +81,7 @@ public static class SurveyPage
             $"{Capital(string.Join("; ", SurveyWording.Counts(survey.All)))}.",
             .. SurveyWording.PassedOver(survey.NotSearched),
             .. survey.Asked.Crosses is { } vehicle ? [Answers(survey, vehicle)] : Array.Empty<string>(),
+            .. SurveyWording.ClosureNotKnown(survey.Rated),
             SurveyWording.NeverRated,
             .. changes is null ? [] : (string[])[SurveyChangeWording.Summary(changes)],
         ];
@@ -113,7 +113,7 @@ public static class SurveyPage
         [
             new ResultBlock.Heading("Lowest factor of each bridge under each vehicle"),
             new ResultBlock.Grid(SurveyTables.Matrix(survey, isForFile: false)),
-            new ResultBlock.Paragraph("At most: something that the vehicle needs is not rated, and may have a lower factor. Inventory level has no part in it."),
+            new ResultBlock.Paragraph("At most: something that the vehicle needs is not rated, and may have a lower factor. Factors at inventory level have no part in it; a rating is withheld where a member goes slack under the vehicle factored for any level, inventory among them."),
         ];
     }
 
@@ -128,7 +128,7 @@ public static class SurveyPage
             [
                 new ResultBlock.Heading($"Which bridges {vehicle} may cross"),
                 new ResultBlock.Grid(SurveyTables.Crossings(survey, vehicle, isForFile: false)),
-                new ResultBlock.Paragraph("Yes is said only where the truss, the whole floor and connections are given and every one of them is rated for this vehicle; else it is not known, however high the factor. No needs one factor below 1 alone."),
+                new ResultBlock.Paragraph("Yes is said only where the truss, the whole floor and connections are given and every one of them is rated for this vehicle; else it is not known, however high the factor. No needs one factor below 1 alone, or a rating that is withheld: there a member goes slack under the vehicle factored for any level, inventory among them."),
             ];
     }
 

@@ -60,6 +60,27 @@ public static class SurveyWording
         }
     }
 
+    /// <summary>How many bridges there are of which it is not known whether they are under 3 US tons, since nothing is posted, a sentence a reason; nothing where there are none.</summary>
+    /// <param name="rated">The bridges that are rated.</param>
+    public static IEnumerable<string> ClosureNotKnown(IReadOnlyCollection<SurveyedBridge> rated)
+    {
+        ArgumentNullException.ThrowIfNull(rated);
+        (int none, int withoutRule) = (rated.Count(b => b.Posting is { Verdict: PostingVerdict.NotAsked, Closure: null }), rated.Count(b => b.Posting is null));
+        if (none > 0)
+        {
+            yield return string.Create(
+                CultureInfo.InvariantCulture,
+                $"{none} bridge{(none == 1 ? " asks" : "s ask")} for no legal type, so that it is not known whether {(none == 1 ? "it is" : "they are")} under 3 US tons: run survey with --vehicle \"Type 3\", and again --vehicle for each further legal type.");
+        }
+
+        if (withoutRule > 0)
+        {
+            yield return string.Create(
+                CultureInfo.InvariantCulture,
+                $"{withoutRule} bridge{(withoutRule == 1 ? " is" : "s are")} rated by a method without a posting rule, so that it is not known whether {(withoutRule == 1 ? "it is" : "they are")} under 3 US tons.");
+        }
+    }
+
     /// <summary>The answer as the JSON has it.</summary>
     /// <param name="verdict">The verdict.</param>
     public static string Key(PassageVerdict verdict) => verdict switch { PassageVerdict.Yes => "yes", PassageVerdict.No => "no", _ => "notKnown" };
@@ -71,6 +92,10 @@ public static class SurveyWording
     /// <summary>The posting of a bridge as a table shows it; empty where there is none.</summary>
     /// <param name="posting">The posting.</param>
     public static string InTable(SurveyedPosting? posting) => posting is null ? "" : PostingWording.InTable(posting.Verdict, posting.Tons, posting.IsAtMost);
+
+    /// <summary>Whether a bridge is under the line of 3 US tons.</summary>
+    /// <param name="posting">Its posting; null where there is none.</param>
+    public static string UnderLine(SurveyedPosting? posting) => posting?.Closure switch { true => "yes", false => "no", null => "not known" };
 
     /// <summary>What is missing for an answer.</summary>
     /// <param name="gap">The gap.</param>

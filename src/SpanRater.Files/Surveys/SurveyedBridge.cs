@@ -124,6 +124,9 @@ public sealed record SurveyedBridge
     /// <summary>Whether it is under the line of 3 US tons, or its dead load alone uses up a capacity.</summary>
     public bool IsUnderLine => Posting is null ? Governing?.Factor == 0 || OwnVehicles.Any(v => v.Lowest?.Factor == 0) : Posting.Closure == true;
 
+    /// <summary>The lowest factor of what drives; null where nothing that drives has one.</summary>
+    public double? LowestThatDrives => OwnVehicles.Where(v => v.Drives).Min(v => v.Lowest?.Factor);
+
     /// <summary>Whether a rating of it is withheld.</summary>
     public bool IsWithheld => OwnVehicles.Any(v => v.IsWithheld);
 

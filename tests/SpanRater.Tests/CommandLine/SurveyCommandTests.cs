@@ -115,72 +115,6 @@ public sealed class SurveyCommandTests
         Assert.Contains("at most", county.Survey("--matrix").Output, StringComparison.Ordinal);
     }
 
-    [Theory]
-    [InlineData("400", "not known", "no floor given; no connection given")]
-    [InlineData("30", "no", "")]
-    public void Crosses_OfATrussAlone_IsNeverYes(string capacity, string answer, string reason)
-    {
-        using CountyOnDisk county = new CountyOnDisk().Add("one", capacity: capacity);
-        using var json = JsonDocument.Parse(county.Survey("--crosses", "type 3", "--format", "json").Output);
-        JsonElement crossing = Assert.Single(json.RootElement.GetProperty("crossings").EnumerateArray());
-        Assert.Equal(answer == "no" ? "no" : "notKnown", crossing.GetProperty("mayCross").GetString());
-        Assert.Equal(reason, crossing.GetProperty("reason").GetString());
-        Assert.Contains($"{answer} ", county.Survey("--crosses", "Type 3").Output, StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public void Crosses_AVehicleThatTheBridgeDoesNotAskFor_IsRatedForItBesideItsOwn()
-    {
-        using CountyOnDisk county = new CountyOnDisk().Add("one");
-        using var json = JsonDocument.Parse(county.Survey("--crosses", "EV3", "--format", "json").Output);
-        Assert.Equal(["Type 3", "EV3"], json.RootElement.GetProperty("bridges")[0].GetProperty("vehicles").EnumerateArray().Select(v => v.GetProperty("vehicle").GetString()));
-        Assert.Equal("EV3", json.RootElement.GetProperty("crossings")[0].GetProperty("vehicle").GetString());
-    }
-
-    [Theory]
-    [InlineData("EV2")]
-    [InlineData("SU7")]
-    public void Crosses_AVehicleThatTheBridgeDoesNotAskFor_LeavesTheWorklistAsItIs(string vehicle)
-    {
-        // EV3 stands beside the legal types that the bridge asks for, and must not stand beside SU7.
-        using CountyOnDisk county = new CountyOnDisk().Add("a", capacity: "60").Add("b", capacity: "48").Replace("b", "bridge.toml", "vehicles = [\"Type 3\"]", "vehicles = [\"Type 3\", \"EV3\"]").Replace("b", "bridge.toml", "roadway = \"12 ft\"", "roadway = \"24 ft\"");
-        Run plain = county.Survey("--format", "json", "--fail-below", "0.5"), crosses = county.Survey("--format", "json", "--fail-below", "0.5", "--crosses", vehicle);
-        Assert.Equal((plain.Status, plain.Error), (crosses.Status, crosses.Error));
-        using JsonDocument before = JsonDocument.Parse(plain.Output), after = JsonDocument.Parse(crosses.Output);
-        Assert.Equal(before.RootElement.GetProperty("counts").GetRawText(), after.RootElement.GetProperty("counts").GetRawText());
-        foreach ((JsonElement was, JsonElement now) in before.RootElement.GetProperty("bridges").EnumerateArray().Zip(after.RootElement.GetProperty("bridges").EnumerateArray()))
-        {
-            foreach (string field in (string[])["folder", "standing", "why", "governing", "posting", "partsNotRated", "vehiclesNotRated", "notRated"])
-            {
-                Assert.Equal(was.GetProperty(field).GetRawText(), now.GetProperty(field).GetRawText());
-            }
-
-            JsonElement[] vehicles = [.. now.GetProperty("vehicles").EnumerateArray()];
-            Assert.Equal(was.GetProperty("vehicles").EnumerateArray().Select(v => v.GetRawText()), vehicles[..^1].Select(v => v.GetRawText()));
-            Assert.True(vehicles[^1].GetProperty("onlyToCross").GetBoolean());
-            Assert.Equal(vehicle, vehicles[^1].GetProperty("vehicle").GetString());
-        }
-    }
-
-    [Fact]
-    public void Crosses_ANoByWhatStandsBeside_SaysSoAndListsWhatIsUrgent()
-    {
-        Assert.Matches("beside SU7; alone 0[.][0-9]+", Run.Of("survey", Repository.Sample("garrow-landing"), "--crosses", "EV3").Output);
-        Assert.Contains("Urgent:\n  - . (Wrenfield Ferry bridge): Withheld", Run.Of("survey", Repository.Sample("wrenfield-ferry"), "--crosses", "EV3").Output, StringComparison.Ordinal);
-    }
-
-    [Theory]
-    [InlineData("HL-93", "stands for others")]
-    [InlineData("Typ 3", "Did you mean \"Type 3\"?")]
-    public void Crosses_ALoadThatNeverDrivesOrIsNotThere_IsRefused(string name, string said)
-    {
-        using CountyOnDisk county = new CountyOnDisk().Add("one");
-        Run run = county.Survey("--crosses", name);
-        Assert.Equal(1, run.Status);
-        Assert.Contains(said, run.Error, StringComparison.Ordinal);
-        Assert.Equal("", run.Output);
-    }
-
     [Fact]
     public void Survey_AskedForVehicles_RatesEveryBridgeForThose()
     {
@@ -188,6 +122,26 @@ public sealed class SurveyCommandTests
         Run run = county.Survey("--vehicle", "SU4", "--vehicle", "ev2", "--matrix", "--format", "csv");
         string header = run.Output.Split('\n').First(l => l.Length > 0 && l[0] != '#');
         Assert.Equal("bridge,folder,asks for,SU4,EV2", header);
+    }
+
+    [Fact]
+    public void Survey_OfBridgesThatAskForNoLegalType_SaysThatTheLineOf3TonsIsNotKnown()
+    {
+        Assert.Contains(
+            "\n\n2 bridges ask for no legal type, so that it is not known whether they are under 3 US tons: run survey with --vehicle \"Type 3\", and again --vehicle for each further legal type.\n\n",
+            Run.Of("survey", Repository.Sample("mossback-lane")).Output,
+            StringComparison.Ordinal);
+        Assert.DoesNotContain("no legal type", Run.Of("survey", Repository.Sample("mossback-lane"), "--vehicle", "Type 3").Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Survey_OfBridgesWithinAStanding_RanksByWhatDrives()
+    {
+        SurveyedVehicle On(string vehicleClass, double factor) => new(vehicleClass, vehicleClass, PassageVerdict.No, false, true, new SurveyedRow(null, "", "L0L1", "tension", null, "operating", factor), [], [], null, false);
+        SurveyedBridge Of(string folder, params SurveyedVehicle[] vehicles) =>
+            new() { Folder = folder, Standing = SurveyStanding.BelowOne, Why = "", Vehicles = vehicles, Governing = vehicles.MinBy(v => v.Lowest!.Factor)!.Lowest };
+        var survey = new Survey("1", new SurveyAsked(null, null, []), [Of("a", On("design", 0.2)), Of("b", On("design", 0.3), On("farm", 0.9)), Of("c", On("farm", 0.8))], []);
+        Assert.Equal(["c", "b", "a"], survey.Rated.Select(b => b.Folder));
     }
 
     [Fact]
