@@ -14,7 +14,7 @@ internal static class SurveyJson
         json.WriteString("standing", SurveyWording.Key(bridge.Standing));
         json.WriteString("why", bridge.Why);
         WriteRow(json, "governing", bridge.Governing, bridge.GoverningVehicle);
-        WritePosting(json, bridge.Posting);
+        WritePosting(json, "posting", bridge.Posting);
         json.WriteString("scope", bridge.Scope);
         json.WriteNumber("partsNotRated", bridge.PartsNotRated);
         json.WriteNumber("vehiclesNotRated", bridge.VehiclesNotRated);
@@ -74,6 +74,34 @@ internal static class SurveyJson
         json.WriteEndObject();
     }
 
+    /// <summary>A posting, or null.</summary>
+    public static void WritePosting(Utf8JsonWriter json, string name, SurveyedPosting? posting)
+    {
+        if (posting is null)
+        {
+            json.WriteNull(name);
+            return;
+        }
+
+        json.WriteStartObject(name);
+        json.WriteString("verdict", PostingWording.Of(posting.Verdict));
+        json.WriteNumberOrNull("postedUsTons", posting.Tons);
+        json.WriteBoolean("atMost", posting.IsAtMost);
+        json.WriteString("setBy", posting.SetBy);
+        json.WriteNumberOrNull("smallestSafeLoad", posting.SmallestSafeLoad);
+        if (posting.Closure is { } closure)
+        {
+            json.WriteBoolean("closure", closure);
+        }
+        else
+        {
+            json.WriteNull("closure");
+        }
+
+        json.WriteNames("emergency", posting.Emergency);
+        json.WriteEndObject();
+    }
+
     private static void WriteVehicle(Utf8JsonWriter json, SurveyedVehicle vehicle)
     {
         json.WriteStartObject();
@@ -103,32 +131,5 @@ internal static class SurveyJson
         json.WriteString("beside", row.Beside);
         json.WriteString("level", row.Level);
         json.WriteNumberOrNull("factor", row.Factor);
-    }
-
-    private static void WritePosting(Utf8JsonWriter json, SurveyedPosting? posting)
-    {
-        if (posting is null)
-        {
-            json.WriteNull("posting");
-            return;
-        }
-
-        json.WriteStartObject("posting");
-        json.WriteString("verdict", PostingWording.Of(posting.Verdict));
-        json.WriteNumberOrNull("postedUsTons", posting.Tons);
-        json.WriteBoolean("atMost", posting.IsAtMost);
-        json.WriteString("setBy", posting.SetBy);
-        json.WriteNumberOrNull("smallestSafeLoad", posting.SmallestSafeLoad);
-        if (posting.Closure is { } closure)
-        {
-            json.WriteBoolean("closure", closure);
-        }
-        else
-        {
-            json.WriteNull("closure");
-        }
-
-        json.WriteNames("emergency", posting.Emergency);
-        json.WriteEndObject();
     }
 }
