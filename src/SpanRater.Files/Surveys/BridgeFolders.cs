@@ -27,10 +27,11 @@ public sealed record BridgeFolders(IReadOnlyList<(string Path, string Shown)> Fo
         while (left.TryPop(out (string Path, string Shown) at))
         {
             stop.ThrowIfCancellationRequested();
+
+            // A name tells a bridge, even where nothing of the folder may be opened.
+            bool isBridge = false;
             try
             {
-                // Names tell a bridge even where nothing of the folder may be opened.
-                bool isBridge = false;
                 foreach (FileSystemInfo below in new DirectoryInfo(at.Path).EnumerateFileSystemInfos())
                 {
                     isBridge |= Marks.Contains(below.Name);
@@ -44,15 +45,15 @@ public sealed record BridgeFolders(IReadOnlyList<(string Path, string Shown)> Fo
                         left.Push((Path.Combine(at.Path, below.Name), shown));
                     }
                 }
-
-                if (isBridge)
-                {
-                    found.Add(at);
-                }
             }
             catch (Exception e) when (e is IOException or UnauthorizedAccessException)
             {
                 passed.Add(new PassedOver(at.Shown, IsLink: false, "could not be searched: access is denied, or it is gone: see that you may read it, and run the survey again."));
+            }
+
+            if (isBridge)
+            {
+                found.Add(at);
             }
         }
 

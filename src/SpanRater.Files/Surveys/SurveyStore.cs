@@ -47,14 +47,28 @@ public sealed partial class SurveyStore : IDisposable
             return NewFolder.WhyNot(path);
         }
 
+        string[] others;
+        try
+        {
+            others = [.. NotOfASurvey(path)];
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return "what is in it cannot be listed: see that you may read it, or name another folder.";
+        }
+
+        return others.Length == 0 ? null : $"holds what no survey wrote, such as {PrintableText.Of(others.Order(StringComparer.Ordinal).First())}: name a folder of its own, which holds what this survey says and nothing else.";
+    }
+
+    private static IEnumerable<string> NotOfASurvey(string path)
+    {
         string bridges = Path.Combine(path, BridgesFolder);
-        string[] others =
+        return
         [
             .. Directory.EnumerateFileSystemEntries(path).Select(e => Path.GetFileName(e)).Where(n => !Tables.Contains(n) && n is not (BridgesFolder or LockFile) && !StrayTable().IsMatch(n)),
             .. File.Exists(bridges) || new DirectoryInfo(bridges).LinkTarget is not null ? [BridgesFolder]
                 : Directory.Exists(bridges) ? Directory.EnumerateFileSystemEntries(bridges).Select(e => Path.GetFileName(e)).Where(n => !OfBridge().IsMatch(n) && !StrayBridge().IsMatch(n)) : [],
         ];
-        return others.Length == 0 ? null : $"holds what no survey wrote, such as {PrintableText.Of(others.Order(StringComparer.Ordinal).First())}: name a folder of its own, which holds what this survey says and nothing else.";
     }
 
     /// <summary>Opens the folder for one survey at a time, and takes away what a survey that was killed left half-written.</summary>
