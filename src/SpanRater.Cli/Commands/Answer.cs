@@ -13,6 +13,9 @@ internal sealed record Answer(Surroundings Surroundings, string? Format, string?
     /// <summary>Whether the page is written as HTML as well.</summary>
     public bool TakesHtml { get; init; }
 
+    /// <summary>The format asked for, else that of the file's ending.</summary>
+    public string Form => Format ?? FormatOf(OutFile);
+
     /// <param name="page">The page.</param>
     /// <param name="units">Units to show.</param>
     /// <param name="picture">Its picture; null for none.</param>
@@ -20,7 +23,7 @@ internal sealed record Answer(Surroundings Surroundings, string? Format, string?
     public int Deliver(ResultPage page, DisplayUnits units, Func<Picture>? picture = null, Func<byte[]>? html = null)
     {
         page = Truss?.On(page) ?? page;
-        byte[] bytes = (Format ?? FormatOf(OutFile)) switch
+        byte[] bytes = Form switch
         {
             "csv" => ResultFormats.Csv(page, units),
             "json" => ResultFormats.Json(page),

@@ -28,11 +28,6 @@ internal static class SurveyCommand
             double? below = limit.In(parsed);
             int atATime = WorkersIn(parsed.GetValue(workers));
             SurveyAsked asked = AskedIn(parsed.GetValue(vehicle)!, parsed.GetValue(crosses), common.CataloguesIn(parsed), surroundings);
-            if (asked.Crosses is not null && parsed.GetValue(matrix))
-            {
-                throw new RefusedException("--crosses and --matrix: each asks for a table of its own: say one of them. JSON, HTML and a folder hold both.");
-            }
-
             string? earlierFile = parsed.GetValue(since), wrong = null;
             EarlierSurvey? earlier = earlierFile is null ? null : EarlierSurvey.Read(earlierFile, out wrong);
             if (wrong is not null)
@@ -42,6 +37,11 @@ internal static class SurveyCommand
 
             Answer answer = common.AnswerTo(parsed, surroundings);
             string? outFolder = answer.Format is null && answer.OutFile is { } named && Path.GetExtension(Path.TrimEndingDirectorySeparator(named)).Length == 0 ? named : null;
+            if (asked.Crosses is not null && parsed.GetValue(matrix) && outFolder is null && answer.Form is not ("json" or "html"))
+            {
+                throw new RefusedException("--crosses and --matrix: each asks for a table of its own: say one of them, or ask for JSON, HTML or a folder (--out with a name that has no ending), which hold both.");
+            }
+
             if (outFolder is null)
             {
                 answer.CheckFiles([.. common.CataloguesIn(parsed), .. earlierFile is null ? Array.Empty<string>() : [earlierFile]]);
@@ -52,8 +52,9 @@ internal static class SurveyCommand
             }
 
             BridgeFolders folders = FoldersIn(place, surroundings);
-            using SurveyStore? store = outFolder is null ? null : Opened(outFolder, asked);
-            var bridges = Written(outFolder, () => new SurveyRun(asked, store, surroundings).Rate(folders, atATime));
+            using SurveyStore? store = outFolder is null ? null : SurveyInFolder.Open(outFolder, asked);
+            var run = new SurveyRun(asked, store, surroundings);
+            SurveyedBridge[] bridges = store is null ? run.Rate(folders, atATime) : SurveyInFolder.Written(outFolder!, () => run.Rate(folders, atATime), () => run.Kept);
             var survey = new Survey(ProgramVersion.Text, asked, bridges, folders.NotSearched);
             SurveyChanges? changes = earlier is null ? null : SurveyChanges.Of(earlier, survey);
             ResultPage page = SurveyPage.Of(survey, changes, asked.Crosses is not null ? SurveyTable.Crossings : parsed.GetValue(matrix) ? SurveyTable.Matrix : SurveyTable.Bridges);
@@ -61,7 +62,7 @@ internal static class SurveyCommand
             int status;
             if (store is not null)
             {
-                Written(outFolder, () => SurveyTablesInFolder.Write(store, survey, changes, units));
+                SurveyInFolder.Written(outFolder!, () => SurveyInFolder.Write(store, survey, changes, units), () => run.Kept);
                 status = (answer with { OutFile = null }).Deliver(page, units);
             }
             else
@@ -69,7 +70,7 @@ internal static class SurveyCommand
                 status = answer.Deliver(page, units, html: () => SurveyFile.Html(survey, changes, units));
             }
 
-            return bridges.Any(b => b.IsFault) ? ExitStatus.ProgramFault : new SurveyLimit(surroundings.Error, below).Status(survey, status);
+            return bridges.Any(b => b.IsFault) ? ExitStatus.ProgramFault : new SurveyLimit(surroundings.Error, below, place).Status(survey, status);
         });
         return command;
     }
@@ -101,25 +102,5 @@ internal static class SurveyCommand
         return folders.Found.Count > 0
             ? folders
             : throw new RefusedException([$"{place}: no bridge is in it or below it: a bridge is a folder that holds {BridgeFolder.BridgeFile}.", .. folders.NotSearched.Select(n => $"{n.Shown}: {n.Why}")]);
-    }
-
-    private static SurveyStore Opened(string folder, SurveyAsked asked) => Written(folder, () => SurveyStore.Open(folder, ProgramVersion.Text, ProgramVersion.Build, asked));
-
-    private static void Written(string? folder, Action write) => Written(folder, () =>
-    {
-        write();
-        return true;
-    });
-
-    private static T Written<T>(string? folder, Func<T> write)
-    {
-        try
-        {
-            return write();
-        }
-        catch (Exception e) when (folder is not null && e is IOException or UnauthorizedAccessException)
-        {
-            throw new RefusedException($"--out \"{folder}\": cannot be written: {(e is UnauthorizedAccessException ? "access is denied" : e.Message.TrimEnd('.'))}. What was found so far is kept there: the same command goes on from it.");
-        }
     }
 }

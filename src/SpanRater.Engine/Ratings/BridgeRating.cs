@@ -88,6 +88,17 @@ public sealed class BridgeRating
         return row.Beside is null ? null : Rows.FirstOrDefault(r => r.Beside is null && r.Vehicle == row.Vehicle && r.Level == row.Level && r.IsOfSameEffect(row));
     }
 
+    /// <summary>The rating as it would be had one vehicle not been asked for. A legal type may stand beside emergency vehicles and is in their rows: it cannot be left out.</summary>
+    /// <param name="vehicle">A vehicle of this rating.</param>
+    /// <exception cref="ArgumentException">It is a legal type.</exception>
+    public BridgeRating Without(LiveLoad vehicle)
+    {
+        ArgumentNullException.ThrowIfNull(vehicle);
+        return vehicle.Class == VehicleClass.Legal
+            ? throw new ArgumentException("Rows of emergency vehicles rest on legal types.", nameof(vehicle))
+            : new BridgeRating(Bridge, Method, [.. Rows.Where(r => !ReferenceEquals(r.Vehicle, vehicle))], Stamps, Crossings);
+    }
+
     /// <summary>Whether a row takes part in naming what governs: it has a factor, at a level that counts.</summary>
     /// <param name="row">A row of this rating.</param>
     public bool MayGovern(RatingRow row)

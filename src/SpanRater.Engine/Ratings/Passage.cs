@@ -13,7 +13,7 @@ public enum PassageVerdict
     NotKnown,
 }
 
-/// <summary>Whether one vehicle may cross. Inventory is for lasting use and has no part in it.</summary>
+/// <summary>Whether one vehicle may cross. Inventory is for lasting use, and its factors have no part in it; what withholds a rating withholds every level of it.</summary>
 /// <param name="Vehicle">The vehicle or loading.</param>
 /// <param name="Verdict">What it comes to.</param>
 /// <param name="Deciding">The row with the lowest factor, or one by which the ratings are withheld; null where the vehicle has no factor.</param>
@@ -66,13 +66,12 @@ public sealed record Passage(LiveLoad Vehicle, PassageVerdict Verdict, RatingRow
 
     /// <summary>The answer for every vehicle of a rating, in the order given.</summary>
     /// <param name="rating">The rating.</param>
-    /// <param name="vehicles">The vehicles that were rated.</param>
+    /// <param name="vehicles">Vehicles that were rated.</param>
     public static IReadOnlyList<Passage> Of(BridgeRating rating, IReadOnlyList<LiveLoad> vehicles)
     {
         ArgumentNullException.ThrowIfNull(rating);
         ArgumentNullException.ThrowIfNull(vehicles);
         bool lackForAll = GapsForAll(rating).Count > 0;
-        double? laneType = rating.Stamps.OfType<Stamp.NoLaneTypeLegalLoad>().FirstOrDefault()?.DeckLength;
         var rows = new Dictionary<LiveLoad, List<RatingRow>>(ReferenceEqualityComparer.Instance);
         foreach (LiveLoad vehicle in vehicles)
         {
@@ -81,12 +80,13 @@ public sealed record Passage(LiveLoad Vehicle, PassageVerdict Verdict, RatingRow
 
         foreach (RatingRow row in rating.Rows)
         {
-            if (row.Level.Governance != Governance.Inventory)
+            if (row.Level.Governance != Governance.Inventory && rows.TryGetValue(row.Vehicle, out List<RatingRow>? of))
             {
-                rows[row.Vehicle].Add(row);
+                of.Add(row);
             }
         }
 
+        double? laneType = rating.Stamps.OfType<Stamp.NoLaneTypeLegalLoad>().FirstOrDefault()?.DeckLength;
         return [.. vehicles.Select(v => Of(v, rows[v], lackForAll, v.Class == VehicleClass.Legal ? laneType : null))];
     }
 

@@ -19,6 +19,9 @@ public sealed record ResultTable(IReadOnlyList<ResultColumn> Columns, IReadOnlyL
     /// <summary>The rating that a single cell shows, by row and column, where a row holds several; null where none does.</summary>
     public IReadOnlyDictionary<(int Row, int Column), RatingRow>? ShowsAt { get; init; }
 
+    /// <summary>A column of long text, which a page for a browser sets on a line of its own below each row; null for none.</summary>
+    public int? Below { get; init; }
+
     /// <summary>Headings with their units.</summary>
     /// <param name="units">The units to show.</param>
     public IReadOnlyList<string> Headings(DisplayUnits units)

@@ -7,7 +7,9 @@ public static class BridgeSurveyor
     /// <param name="path">The folder.</param>
     /// <param name="shown">The folder as the survey shows it.</param>
     /// <param name="asked">What the survey was asked for.</param>
-    public static SurveyedBridge Rate(string path, string shown, SurveyAsked asked)
+    /// <param name="stop">Ends the work between two vehicles.</param>
+    /// <exception cref="OperationCanceledException">It was told to stop.</exception>
+    public static SurveyedBridge Rate(string path, string shown, SurveyAsked asked, CancellationToken stop = default)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(path);
         ArgumentNullException.ThrowIfNull(asked);
@@ -26,11 +28,29 @@ public static class BridgeSurveyor
 
         RatingMethod method = reading.Bridge.Rating.Method!;
         read = read with { Method = method.Name };
-        IReadOnlyList<LiveLoad> vehicles = asked.Of(reading);
-        return BridgeRater.Rate(reading.Bridge, method, vehicles).TryGet(out BridgeRating? rating, out Refusal? refusal)
-            ? Of(read, rating, vehicles, asked.Vehicles is null ? reading.OwnVehiclesNotAsked : [])
-            : read with { Why = RefusalWording.Sentence(refusal, reading.Bridge.Truss) };
+        IReadOnlyList<LiveLoad> own = asked.Of(reading);
+        LiveLoad? guest = asked.GuestOn(reading);
+
+        // A legal type would stand beside the bridge's own emergency vehicles, and is rated apart; any other is rated in the same go, which costs half.
+        bool isApart = guest is { Class: VehicleClass.Legal };
+        if (!BridgeRater.Rate(reading.Bridge, method, guest is null || isApart ? own : [.. own, guest], stop).TryGet(out BridgeRating? all, out Refusal? refusal))
+        {
+            return read with { Why = RefusalWording.Sentence(refusal, reading.Bridge.Truss) };
+        }
+
+        if (guest is null)
+        {
+            return Of(read, all, own, asked.Vehicles is null ? reading.OwnVehiclesNotAsked : []);
+        }
+
+        SurveyedBridge bridge = Of(read, isApart ? all : all.Without(guest), own, asked.Vehicles is null ? reading.OwnVehiclesNotAsked : []);
+        return isApart
+            ? BridgeRater.Rate(reading.Bridge, method, [guest], stop).TryGet(out BridgeRating? alone, out refusal) ? WithGuest(bridge, alone, guest) : read with { Why = RefusalWording.Sentence(refusal, reading.Bridge.Truss) }
+            : WithGuest(bridge, all, guest);
     }
+
+    private static SurveyedBridge WithGuest(SurveyedBridge bridge, BridgeRating rating, LiveLoad guest) =>
+        bridge with { Vehicles = [.. bridge.Vehicles, VehicleOf(Passage.Of(rating, [guest])[0], rating) with { IsGuest = true }] };
 
     // What stands in a file, or in its findings, must not tell where on this machine the folder is.
     private static string WithoutPlace(string text, string path) => text.Replace($" {path}.", ".", StringComparison.Ordinal).Replace($"{path}: ", "", StringComparison.Ordinal);
@@ -62,7 +82,7 @@ public static class BridgeSurveyor
 
     private static (SurveyStanding Standing, string Why) Standing(BridgeRating rating, Posting? posting, bool inPart)
     {
-        RatingRow? dead = posting?.DeadExceeds ?? (rating.Governing is { Status: RatingStatus.DeadExceeds } exceeds ? exceeds : null);
+        RatingRow? dead = posting is null ? rating.Rows.FirstOrDefault(r => r.Status == RatingStatus.DeadExceeds && r.Level.Governance != Governance.Inventory) : posting.DeadExceeds;
         if (dead is not null)
         {
             return (SurveyStanding.Urgent, $"The dead load alone exceeds the capacity of {RatingWording.Member(dead)} in {RatingWording.ActsIn(dead)}: check the input; if it is true, treat the bridge as closed until an engineer has reviewed it.");
@@ -111,7 +131,9 @@ public static class BridgeSurveyor
         passage.IsAtMost,
         passage.Deciding is { Factor: not null } row ? SurveyedRow.Of(row) : null,
         [.. passage.Gaps.Select(g => Kept(SurveyWording.Of(g)))],
-        [.. passage.Verdict == PassageVerdict.No ? [] : SurveyWording.Conditions(passage.Vehicle, rating)]);
+        [.. passage.Verdict == PassageVerdict.No ? [] : SurveyWording.Conditions(passage.Vehicle, rating)],
+        SurveyWording.WhyNot(passage, rating) is { } why ? Kept(why) : null,
+        IsGuest: false);
 
     // Thousands of bridges say the same of themselves: it is kept once.
     internal static string Kept(string text) => string.Intern(text);

@@ -7,8 +7,8 @@ public sealed class Survey
     /// <param name="version">Version of the program.</param>
     /// <param name="asked">What was asked for.</param>
     /// <param name="bridges">The bridges.</param>
-    /// <param name="notSearched">Folders that were not searched, and why.</param>
-    public Survey(string version, SurveyAsked asked, IReadOnlyCollection<SurveyedBridge> bridges, IReadOnlyList<(string Shown, string Why)> notSearched)
+    /// <param name="notSearched">Links and folders that were not searched.</param>
+    public Survey(string version, SurveyAsked asked, IReadOnlyCollection<SurveyedBridge> bridges, IReadOnlyList<PassedOver> notSearched)
     {
         ArgumentNullException.ThrowIfNull(bridges);
         Version = version;
@@ -17,7 +17,7 @@ public sealed class Survey
         All = [.. bridges.OrderBy(b => b.Folder, StringComparer.Ordinal)];
 
         // Bridges that mirror each other differ in the last bits of a factor.
-        Rated = [.. All.Where(b => b.Standing != SurveyStanding.NotRated).OrderBy(b => b.Standing).ThenBy(b => Math.Round(b.Governing?.Factor ?? -1, 9)).ThenBy(b => b.Folder, StringComparer.Ordinal)];
+        Rated = [.. All.Where(b => b.Standing != SurveyStanding.NotRated).OrderBy(b => b.Standing).ThenBy(Rank).ThenBy(b => b.Folder, StringComparer.Ordinal)];
         NotRated = [.. All.Where(b => b.Standing == SurveyStanding.NotRated)];
         Vehicles = [.. (asked?.Vehicles ?? []).Concat(All.SelectMany(b => b.Vehicles.Select(v => v.Name))).Distinct()];
     }
@@ -28,13 +28,13 @@ public sealed class Survey
     /// <summary>What was asked for.</summary>
     public SurveyAsked Asked { get; }
 
-    /// <summary>Folders that were not searched, and why.</summary>
-    public IReadOnlyList<(string Shown, string Why)> NotSearched { get; }
+    /// <summary>Links and folders that were not searched.</summary>
+    public IReadOnlyList<PassedOver> NotSearched { get; }
 
     /// <summary>Every bridge, by its folder.</summary>
     public IReadOnlyList<SurveyedBridge> All { get; }
 
-    /// <summary>The bridges that have a rating, the most urgent first; of the same standing the lowest factor first, a withheld one before all.</summary>
+    /// <summary>The bridges that have a rating, the most urgent first; of the same standing the lowest factor of what drives first, a withheld one before all, and after them what is rated for design or screening alone.</summary>
     public IReadOnlyList<SurveyedBridge> Rated { get; }
 
     /// <summary>The bridges that have none, by their folder.</summary>
@@ -44,7 +44,10 @@ public sealed class Survey
     public IReadOnlyList<string> Vehicles { get; }
 
     /// <summary>Whether a bridge is under the line of 3 US tons, or its dead load alone uses up a capacity.</summary>
-    public bool UndercutsLine => Rated.Any(b => b.Posting?.Closure == true || b.Governing?.Factor == 0);
+    public bool UndercutsLine => Rated.Any(b => b.IsUnderLine);
+
+    /// <summary>Whether every bridge that is rated has its answer: at least one is rated, and no rating is withheld.</summary>
+    public bool IsAnswer => Rated.Count > 0 && !Rated.Any(b => b.IsWithheld);
 
     /// <summary>The answers on one vehicle: yes, then not known, then no, each by folder; null for a bridge that is not rated for it.</summary>
     /// <param name="vehicle">The vehicle.</param>
@@ -52,4 +55,7 @@ public sealed class Survey
     [
         .. All.Select(b => (b, b.Of(vehicle))).OrderBy(c => c.Item2?.Verdict switch { PassageVerdict.Yes => 0, PassageVerdict.No => 2, _ => 1 }),
     ];
+
+    private static (bool OnlyStandsForOthers, double Factor) Rank(SurveyedBridge bridge) =>
+        (bridge is { Governing: not null, LowestThatDrives: null }, Math.Round(bridge.Governing is { } governing ? bridge.LowestThatDrives ?? governing.Factor ?? -1 : -1, 9));
 }

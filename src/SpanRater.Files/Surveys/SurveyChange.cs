@@ -27,7 +27,17 @@ public sealed record SurveyFactorChange(string? Vehicle, string? VehicleBefore, 
 /// <param name="After">The bridge now; null where it is gone.</param>
 /// <param name="Files">What changed of its input, a few words a file.</param>
 /// <param name="Factors">Factors that differ: what governs first, then vehicles.</param>
-public sealed record SurveyChange(SurveyChangeKind Kind, SurveyedBridge? Before, SurveyedBridge? After, IReadOnlyList<string> Files, IReadOnlyList<SurveyFactorChange> Factors);
+public sealed record SurveyChange(SurveyChangeKind Kind, SurveyedBridge? Before, SurveyedBridge? After, IReadOnlyList<string> Files, IReadOnlyList<SurveyFactorChange> Factors)
+{
+    /// <summary>Whether the posting differs: the limit, the type that sets it, the emergency vehicles, or whether it is under 3 US tons.</summary>
+    public bool PostingDiffers => Before is not null && After is not null && Said(Before.Posting) != Said(After.Posting);
+
+    /// <summary>Whether a sign that stands there would have to be replaced: another limit, in tons or none.</summary>
+    public bool SignDiffers => PostingDiffers && (Before!.Posting?.Verdict, Before.Posting?.Tons) != (After!.Posting?.Verdict, After.Posting?.Tons);
+
+    private static (PostingVerdict?, int?, bool?, string?, bool?, string) Said(SurveyedPosting? posting) =>
+        (posting?.Verdict, posting?.Tons, posting?.IsAtMost, posting?.SetBy, posting?.Closure, string.Join(", ", posting?.Emergency ?? []));
+}
 
 /// <summary>What differs between a survey and an earlier one.</summary>
 /// <param name="VersionBefore">Version of the program then.</param>
@@ -86,8 +96,9 @@ public sealed record SurveyChanges(string VersionBefore, string VersionAfter, bo
                 ? [new SurveyFactorChange(null, before.GoverningVehicle, after.GoverningVehicle, before.Governing, after.Governing)] : Array.Empty<SurveyFactorChange>(),
             .. before.Vehicles.Select(v => v.Name).Union(after.Vehicles.Select(v => v.Name)).Select(n => new SurveyFactorChange(n, n, n, before.Of(n)?.Lowest, after.Of(n)?.Lowest)).Where(c => Differ(c.Before, c.After)),
         ];
-        bool differs = files.Length > 0 || factors.Length > 0 || before.Folder != after.Folder || before.Standing != after.Standing || before.Name != after.Name || !before.Errors.SequenceEqual(after.Errors) || !before.NotRated.SequenceEqual(after.NotRated);
-        return differs ? new SurveyChange(SurveyChangeKind.Changed, before, after, files, factors) : null;
+        var change = new SurveyChange(SurveyChangeKind.Changed, before, after, files, factors);
+        bool differs = change.PostingDiffers || files.Length > 0 || factors.Length > 0 || before.Folder != after.Folder || before.Standing != after.Standing || before.Name != after.Name || !before.Errors.SequenceEqual(after.Errors) || !before.NotRated.SequenceEqual(after.NotRated);
+        return differs ? change : null;
     }
 
     // The last bits of a factor differ from machine to machine.

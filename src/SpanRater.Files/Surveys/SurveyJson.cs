@@ -14,7 +14,7 @@ internal static class SurveyJson
         json.WriteString("standing", SurveyWording.Key(bridge.Standing));
         json.WriteString("why", bridge.Why);
         WriteRow(json, "governing", bridge.Governing, bridge.GoverningVehicle);
-        WritePosting(json, bridge.Posting);
+        WritePosting(json, "posting", bridge.Posting);
         json.WriteString("scope", bridge.Scope);
         json.WriteNumber("partsNotRated", bridge.PartsNotRated);
         json.WriteNumber("vehiclesNotRated", bridge.VehiclesNotRated);
@@ -74,44 +74,16 @@ internal static class SurveyJson
         json.WriteEndObject();
     }
 
-    private static void WriteVehicle(Utf8JsonWriter json, SurveyedVehicle vehicle)
-    {
-        json.WriteStartObject();
-        json.WriteString("vehicle", vehicle.Name);
-        json.WriteString("class", vehicle.Class);
-        json.WriteString("mayCross", SurveyWording.Key(vehicle.Verdict));
-        json.WriteBoolean("withheld", vehicle.IsWithheld);
-        json.WriteBoolean("atMost", vehicle.IsAtMost);
-        if (vehicle.Lowest is { } row)
-        {
-            WriteFields(json, row);
-        }
-
-        json.WriteNames("missing", vehicle.Gaps);
-        json.WriteNames("holds", vehicle.Conditions);
-        json.WriteEndObject();
-    }
-
-    private static void WriteFields(Utf8JsonWriter json, SurveyedRow row)
-    {
-        json.WriteString("truss", row.Truss);
-        json.WriteString("part", row.Kind);
-        json.WriteString("member", row.Part);
-        json.WriteString("in", row.In);
-        json.WriteString("beside", row.Beside);
-        json.WriteString("level", row.Level);
-        json.WriteNumberOrNull("factor", row.Factor);
-    }
-
-    private static void WritePosting(Utf8JsonWriter json, SurveyedPosting? posting)
+    /// <summary>A posting, or null.</summary>
+    public static void WritePosting(Utf8JsonWriter json, string name, SurveyedPosting? posting)
     {
         if (posting is null)
         {
-            json.WriteNull("posting");
+            json.WriteNull(name);
             return;
         }
 
-        json.WriteStartObject("posting");
+        json.WriteStartObject(name);
         json.WriteString("verdict", PostingWording.Of(posting.Verdict));
         json.WriteNumberOrNull("postedUsTons", posting.Tons);
         json.WriteBoolean("atMost", posting.IsAtMost);
@@ -128,5 +100,36 @@ internal static class SurveyJson
 
         json.WriteNames("emergency", posting.Emergency);
         json.WriteEndObject();
+    }
+
+    private static void WriteVehicle(Utf8JsonWriter json, SurveyedVehicle vehicle)
+    {
+        json.WriteStartObject();
+        json.WriteString("vehicle", vehicle.Name);
+        json.WriteString("class", vehicle.Class);
+        json.WriteString("mayCross", SurveyWording.Key(vehicle.Verdict));
+        json.WriteBoolean("withheld", vehicle.IsWithheld);
+        json.WriteBoolean("atMost", vehicle.IsAtMost);
+        if (vehicle.Lowest is { } row)
+        {
+            WriteFields(json, row);
+        }
+
+        json.WriteNames("missing", vehicle.Gaps);
+        json.WriteNames("holds", vehicle.Conditions);
+        json.WriteString("whyNot", vehicle.WhyNot);
+        json.WriteBoolean("onlyToCross", vehicle.IsGuest);
+        json.WriteEndObject();
+    }
+
+    private static void WriteFields(Utf8JsonWriter json, SurveyedRow row)
+    {
+        json.WriteString("truss", row.Truss);
+        json.WriteString("part", row.Kind);
+        json.WriteString("member", row.Part);
+        json.WriteString("in", row.In);
+        json.WriteString("beside", row.Beside);
+        json.WriteString("level", row.Level);
+        json.WriteNumberOrNull("factor", row.Factor);
     }
 }

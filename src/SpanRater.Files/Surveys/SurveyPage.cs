@@ -40,6 +40,7 @@ public static class SurveyPage
                 SurveyTable.Crossings => Crossings(survey),
                 _ => Rated(survey),
             },
+            .. table == SurveyTable.Bridges ? [] : Urgent(survey),
             .. changes is null ? [] : Changes(changes),
             .. NotRated(survey),
             .. NotSearched(survey),
@@ -56,10 +57,9 @@ public static class SurveyPage
             .. first,
             .. table == SurveyTable.Bridges ? [] : SurveyTables.NotRated(survey).Select(n => $"Not rated: {n}"),
             .. survey.NotSearched.Select(n => $"Not searched: {n.Shown}: {n.Why}"),
-            .. changes is null ? [] : (string[])[SurveyChangeWording.Summary(changes)],
             Words.Caution,
         ];
-        return new ResultPage(blocks, rows, notes, json => Write(json, survey, changes), IsAnswer: survey.Rated.Count > 0, UndercutsLimit: survey.UndercutsLine);
+        return new ResultPage(blocks, rows, notes, json => Write(json, survey, changes), IsAnswer: survey.IsAnswer, UndercutsLimit: survey.UndercutsLine);
     }
 
     /// <summary>The title.</summary>
@@ -79,7 +79,9 @@ public static class SurveyPage
         return
         [
             $"{Capital(string.Join("; ", SurveyWording.Counts(survey.All)))}.",
+            .. SurveyWording.PassedOver(survey.NotSearched),
             .. survey.Asked.Crosses is { } vehicle ? [Answers(survey, vehicle)] : Array.Empty<string>(),
+            .. SurveyWording.ClosureNotKnown(survey.Rated),
             SurveyWording.NeverRated,
             .. changes is null ? [] : (string[])[SurveyChangeWording.Summary(changes)],
         ];
@@ -97,7 +99,7 @@ public static class SurveyPage
                 new ResultBlock.Heading("What needs doing, the most urgent first"),
                 new ResultBlock.Grid(SurveyTables.Rated(survey)),
                 new ResultBlock.Paragraph("Factors are cut and never rounded up. Where something is not rated, the lowest factor is at most what stands here. rate, post and explain open each bridge."),
-                .. Items("Urgent:", [.. survey.Rated.Where(b => b.Standing == SurveyStanding.Urgent).Select(b => $"{b.Folder} ({b.Name}): {b.Why}")]),
+                .. Urgent(survey),
                 .. Items("Given, and not rated, on these bridges:", SurveyTables.NotRatedInPart(survey)),
             ];
     }
@@ -111,7 +113,7 @@ public static class SurveyPage
         [
             new ResultBlock.Heading("Lowest factor of each bridge under each vehicle"),
             new ResultBlock.Grid(SurveyTables.Matrix(survey, isForFile: false)),
-            new ResultBlock.Paragraph("At most: something that the vehicle needs is not rated, and may have a lower factor. Inventory level has no part in it."),
+            new ResultBlock.Paragraph("At most: something that the vehicle needs is not rated, and may have a lower factor. Factors at inventory level have no part in it; a rating is withheld where a member goes slack under the vehicle factored for any level, inventory among them."),
         ];
     }
 
@@ -126,7 +128,7 @@ public static class SurveyPage
             [
                 new ResultBlock.Heading($"Which bridges {vehicle} may cross"),
                 new ResultBlock.Grid(SurveyTables.Crossings(survey, vehicle, isForFile: false)),
-                new ResultBlock.Paragraph("Yes is said only where the truss, the whole floor and connections are given and every one of them is rated for this vehicle; else it is not known, however high the factor. No needs one factor below 1 alone."),
+                new ResultBlock.Paragraph("Yes is said only where the truss, the whole floor and connections are given and every one of them is rated for this vehicle; else it is not known, however high the factor. No needs one factor below 1 alone, or a rating that is withheld: there a member goes slack under the vehicle factored for any level, inventory among them."),
             ];
     }
 
@@ -148,13 +150,15 @@ public static class SurveyPage
     /// <param name="survey">The survey.</param>
     public static IReadOnlyList<ResultBlock> NotRated(Survey survey) => Items("Not rated:", SurveyTables.NotRated(survey));
 
-    /// <summary>The folders that were not searched; nothing where all were.</summary>
+    /// <summary>The links and folders that were not searched; nothing where all were.</summary>
     /// <param name="survey">The survey.</param>
     public static IReadOnlyList<ResultBlock> NotSearched(Survey survey)
     {
         ArgumentNullException.ThrowIfNull(survey);
         return Items("Not searched:", [.. survey.NotSearched.Select(n => $"{n.Shown}: {n.Why}")]);
     }
+
+    private static ResultBlock[] Urgent(Survey survey) => Items("Urgent:", [.. survey.Rated.Where(b => b.Standing == SurveyStanding.Urgent).Select(b => $"{b.Folder} ({b.Name}): {b.Why}")]);
 
     private static ResultBlock[] Items(string lead, IReadOnlyList<string> entries) => entries.Count == 0 ? [] : [new ResultBlock.Items(lead, entries)];
 
@@ -203,11 +207,12 @@ public static class SurveyPage
 
         json.WriteEndArray();
         json.WriteStartArray("notSearched");
-        foreach ((string shown, string why) in survey.NotSearched)
+        foreach (PassedOver passed in survey.NotSearched)
         {
             json.WriteStartObject();
-            json.WriteString("folder", shown);
-            json.WriteString("reason", why);
+            json.WriteString("folder", passed.Shown);
+            json.WriteBoolean("link", passed.IsLink);
+            json.WriteString("reason", passed.Why);
             json.WriteEndObject();
         }
 

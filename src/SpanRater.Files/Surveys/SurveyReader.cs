@@ -59,7 +59,9 @@ internal static class SurveyReader
         json.GetProperty("atMost").GetBoolean(),
         json.TryGetProperty("member", out _) ? Row(json) : null,
         Texts(json, "missing"),
-        Texts(json, "holds"));
+        Texts(json, "holds"),
+        json.TryGetProperty("whyNot", out _) ? Text(json, "whyNot") : null,
+        json.TryGetProperty("onlyToCross", out JsonElement guest) && guest.GetBoolean());
 
     private static SurveyedRow? Row(JsonElement json) => json.ValueKind == JsonValueKind.Null
         ? null

@@ -47,14 +47,28 @@ public sealed partial class SurveyStore : IDisposable
             return NewFolder.WhyNot(path);
         }
 
+        string[] others;
+        try
+        {
+            others = [.. NotOfASurvey(path)];
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return "what is in it cannot be listed: see that you may read it, or name another folder.";
+        }
+
+        return others.Length == 0 ? null : $"holds what no survey wrote, such as {PrintableText.Of(others.Order(StringComparer.Ordinal).First())}: name a folder of its own, which holds what this survey says and nothing else.";
+    }
+
+    private static IEnumerable<string> NotOfASurvey(string path)
+    {
         string bridges = Path.Combine(path, BridgesFolder);
-        string[] others =
+        return
         [
             .. Directory.EnumerateFileSystemEntries(path).Select(e => Path.GetFileName(e)).Where(n => !Tables.Contains(n) && n is not (BridgesFolder or LockFile) && !StrayTable().IsMatch(n)),
             .. File.Exists(bridges) || new DirectoryInfo(bridges).LinkTarget is not null ? [BridgesFolder]
                 : Directory.Exists(bridges) ? Directory.EnumerateFileSystemEntries(bridges).Select(e => Path.GetFileName(e)).Where(n => !OfBridge().IsMatch(n) && !StrayBridge().IsMatch(n)) : [],
         ];
-        return others.Length == 0 ? null : $"holds what no survey wrote, such as {PrintableText.Of(others.Order(StringComparer.Ordinal).First())}: name a folder of its own, which holds what this survey says and nothing else.";
     }
 
     /// <summary>Opens the folder for one survey at a time, and takes away what a survey that was killed left half-written.</summary>
@@ -87,7 +101,7 @@ public sealed partial class SurveyStore : IDisposable
         return new SurveyStore(full, version, build, asked, held);
     }
 
-    /// <summary>What an earlier run kept of a bridge: null where there is nothing, or it is of other input, of another build or for other vehicles.</summary>
+    /// <summary>What an earlier run kept of a bridge: null where there is nothing, or it is of other input, of another build or for other vehicles, or was changed since.</summary>
     /// <param name="hash">Hash of the bridge's input.</param>
     /// <param name="folder">The bridge's folder, as the survey shows it.</param>
     public SurveyedBridge? Kept(string hash, string folder)
@@ -100,9 +114,10 @@ public sealed partial class SurveyStore : IDisposable
 
         try
         {
-            using var json = JsonDocument.Parse(File.ReadAllBytes(file));
+            byte[] bytes = File.ReadAllBytes(file);
+            using var json = JsonDocument.Parse(bytes);
             JsonElement root = json.RootElement;
-            bool isSame = root.GetProperty("format").GetInt32() == ResultFormats.JsonFormat && root.GetProperty("program").GetString() == version && root.GetProperty("build").GetString() == build;
+            bool isSame = FactsSeal.Holds(bytes, root.GetProperty(FactsSeal.Field).GetString()) && root.GetProperty("format").GetInt32() == ResultFormats.JsonFormat && root.GetProperty("program").GetString() == version && root.GetProperty("build").GetString() == build;
             SurveyAsked before = SurveyReader.Asked(root);
             isSame &= before.Crosses == asked.Crosses && (before.Vehicles is null) == (asked.Vehicles is null) && (before.Vehicles ?? []).SequenceEqual(asked.Vehicles ?? []);
             return isSame && SurveyReader.Bridge(root, folder) is { } bridge && bridge.Hash == hash ? bridge : null;
@@ -116,13 +131,14 @@ public sealed partial class SurveyStore : IDisposable
 
     /// <summary>Keeps what was found of a bridge; one whose input has no hash is not kept.</summary>
     /// <param name="bridge">The bridge.</param>
+    /// <returns>Whether it is kept.</returns>
     /// <exception cref="IOException">It cannot be written.</exception>
-    public void Keep(SurveyedBridge bridge)
+    public bool Keep(SurveyedBridge bridge)
     {
         ArgumentNullException.ThrowIfNull(bridge);
         if (bridge.Hash is not { } hash || bridge.IsFault)
         {
-            return;
+            return false;
         }
 
         using var stream = new MemoryStream();
@@ -130,6 +146,7 @@ public sealed partial class SurveyStore : IDisposable
         {
             json.WriteStartObject();
             json.WriteNumber("format", ResultFormats.JsonFormat);
+            json.WriteString(FactsSeal.Field, FactsSeal.Open);
             json.WriteString("program", version);
             json.WriteString("build", build);
             json.WriteString("caution", Words.Caution);
@@ -139,8 +156,15 @@ public sealed partial class SurveyStore : IDisposable
         }
 
         stream.WriteByte((byte)'\n');
-        WholeFile.WriteReplaceable(FileOf(hash), stream.GetBuffer().AsMemory(0, (int)stream.Length));
+        Memory<byte> bytes = stream.GetBuffer().AsMemory(0, (int)stream.Length);
+        FactsSeal.Close(bytes.Span);
+        WholeFile.WriteReplaceable(FileOf(hash), bytes);
+        return true;
     }
+
+    /// <summary>Whether the folder holds the facts of more bridges than so many, of this run or an earlier one.</summary>
+    /// <param name="number">The number.</param>
+    public bool HasMoreThan(int number) => Directory.Exists(bridges) && Directory.EnumerateFiles(bridges).Count(f => OfBridge().IsMatch(Path.GetFileName(f))) > number;
 
     /// <summary>Writes the tables, and takes away what an earlier survey left that is not of this one.</summary>
     /// <param name="tables">The tables: name of the file, and what writes it.</param>

@@ -7,13 +7,16 @@ internal static class SurveyTables
 {
     /// <summary>The bridges that are rated, as people read them.</summary>
     public static ResultTable Rated(Survey survey) => new(
-        [new("asks for"), new("bridge"), new("folder"), new("lowest factor"), new("part"), new("in"), new("vehicle"), new("limit of legal types [US ton]"), new("not rated")],
+        [new("asks for"), new("bridge"), new("lowest factor"), new("limit of legal types [US ton]"), new("vehicle"), new("part"), new("in"), new("folder"), new("not rated")],
         [
             .. survey.Rated.Select(b => (IReadOnlyList<object?>)
             [
-                SurveyWording.InTable(b.Standing), b.Name, b.Folder, Lowest(b), b.Governing?.Where ?? "", b.Governing?.In ?? "", Under(b), SurveyWording.InTable(b.Posting), b.NotRatedInShort,
+                SurveyWording.InTable(b.Standing), b.Name, Lowest(b), SurveyWording.InTable(b.Posting), Under(b), b.Governing?.Where ?? "", b.Governing?.In ?? "", b.Folder, b.NotRatedInShort,
             ]),
-        ]);
+        ])
+    {
+        Below = 8,
+    };
 
     /// <summary>Every bridge, as files have it: the rated ones first, in their order.</summary>
     public static ResultTable Bridges(Survey survey) => new(
@@ -46,16 +49,19 @@ internal static class SurveyTables
     /// <param name="vehicle">The vehicle.</param>
     /// <param name="isForFile">True for every digit; else as people read factors.</param>
     public static ResultTable Crossings(Survey survey, string vehicle, bool isForFile) => new(
-        [new("may cross"), new("bridge"), new("folder"), isForFile ? new("factor", Quantity.Number) : new("factor"), new("at most"), new("part"), new("in"), new("beside"), new("level"), new("holds"), new("why not, or not known")],
+        [new("may cross"), new("bridge"), isForFile ? new("factor", Quantity.Number) : new("factor"), new("at most"), new("part"), new("in"), new("beside"), new("level"), new("holds"), new("folder"), new("why")],
         [
             .. survey.Crossings(vehicle).Select(c => (IReadOnlyList<object?>)
             [
-                SurveyWording.InTable(c.Vehicle), c.Bridge.Name ?? "", c.Bridge.Folder,
+                SurveyWording.InTable(c.Vehicle), c.Bridge.Name ?? (isForFile ? "" : c.Bridge.Folder),
                 isForFile ? c.Vehicle?.Lowest?.Factor : Words.Factor(c.Vehicle?.Lowest?.Factor), c.Vehicle is { IsAtMost: true, Lowest.Factor: not null } ? "yes" : "",
                 c.Vehicle?.Lowest?.Where ?? "", c.Vehicle?.Lowest?.In ?? "", c.Vehicle?.Lowest?.Beside ?? "", c.Vehicle?.Lowest?.Level ?? "",
-                string.Join(", ", c.Vehicle?.Conditions ?? []), SurveyWording.Reason(c.Bridge, c.Vehicle),
+                string.Join(", ", c.Vehicle?.Conditions ?? []), c.Bridge.Folder, SurveyWording.Reason(c.Bridge, c.Vehicle),
             ]),
-        ]);
+        ])
+    {
+        Below = 10,
+    };
 
     /// <summary>What is not rated and why, a line a bridge.</summary>
     public static IReadOnlyList<string> NotRated(Survey survey) =>
@@ -65,7 +71,7 @@ internal static class SurveyTables
     public static IReadOnlyList<string> NotRatedInPart(Survey survey) =>
         [.. survey.Rated.Where(b => b.NotRated.Count > 0).Select(b => $"{b.Folder} ({b.Name}): {string.Join(" | ", b.NotRated)}")];
 
-    private static string Lowest(SurveyedBridge bridge) => bridge.Governing is { } governing ? Words.Factor(governing.Factor) : bridge.Vehicles.Any(v => v.IsWithheld) ? "withheld" : "–";
+    private static string Lowest(SurveyedBridge bridge) => bridge.Governing is { } governing ? Words.Factor(governing.Factor) : bridge.IsWithheld ? "withheld" : "–";
 
     private static string Under(SurveyedBridge bridge) => bridge.Governing is { } governing ? $"{bridge.GoverningVehicle}{(governing.Beside is null ? "" : $" beside {governing.Beside}")}" : "";
 
@@ -73,7 +79,7 @@ internal static class SurveyTables
     [
         SurveyWording.InTable(b.Standing), b.Name ?? "", b.Folder, b.Why, b.Method ?? "", b.Governing?.Factor, b.Governing?.Truss ?? "", b.Governing?.Kind ?? "", b.Governing?.Part ?? "", b.Governing?.In ?? "",
         b.GoverningVehicle ?? "", b.Governing?.Beside ?? "", b.Governing?.Level ?? "", SurveyWording.InTable(b.Posting), b.Posting?.SetBy ?? "", b.Posting?.SmallestSafeLoad * 1000,
-        string.Join(", ", b.Posting?.Emergency ?? []), b.Posting?.Closure switch { true => "yes", false => "no", null => "not known" },
+        string.Join(", ", b.Posting?.Emergency ?? []), SurveyWording.UnderLine(b.Posting),
         b.PartsNotRated.ToString(CultureInfo.InvariantCulture), b.VehiclesNotRated.ToString(CultureInfo.InvariantCulture),
         b.Standing == SurveyStanding.NotRated ? "" : string.Join("; ", [b.NotRatedInShort, .. b.NotRated]), string.Join(" | ", b.Errors), string.Join(" | ", b.Warnings), b.Hash ?? "",
     ];

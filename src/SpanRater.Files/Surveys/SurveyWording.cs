@@ -43,6 +43,44 @@ public static class SurveyWording
             .Select(s => string.Create(CultureInfo.InvariantCulture, $"{s.Many}: {s.Number}")),
     ];
 
+    /// <summary>How many folders and links were not searched, a sentence each; nothing where there are none.</summary>
+    /// <param name="passed">What was passed over.</param>
+    public static IEnumerable<string> PassedOver(IReadOnlyList<PassedOver> passed)
+    {
+        ArgumentNullException.ThrowIfNull(passed);
+        int links = passed.Count(p => p.IsLink), folders = passed.Count - links;
+        if (folders > 0)
+        {
+            yield return string.Create(CultureInfo.InvariantCulture, $"{folders} folder{(folders == 1 ? "" : "s")} not searched: bridges there are missing here.");
+        }
+
+        if (links > 0)
+        {
+            yield return string.Create(CultureInfo.InvariantCulture, $"{links} link{(links == 1 ? "" : "s")} not followed: bridges there are missing here, where they stand nowhere else.");
+        }
+    }
+
+    /// <summary>How many bridges there are of which it is not known whether they are under 3 US tons, since nothing is posted, a sentence a reason; nothing where there are none.</summary>
+    /// <param name="rated">The bridges that are rated.</param>
+    public static IEnumerable<string> ClosureNotKnown(IReadOnlyCollection<SurveyedBridge> rated)
+    {
+        ArgumentNullException.ThrowIfNull(rated);
+        (int none, int withoutRule) = (rated.Count(b => b.Posting is { Verdict: PostingVerdict.NotAsked, Closure: null }), rated.Count(b => b.Posting is null));
+        if (none > 0)
+        {
+            yield return string.Create(
+                CultureInfo.InvariantCulture,
+                $"{none} bridge{(none == 1 ? " asks" : "s ask")} for no legal type, so that it is not known whether {(none == 1 ? "it is" : "they are")} under 3 US tons: run survey with --vehicle \"Type 3\", and again --vehicle for each further legal type.");
+        }
+
+        if (withoutRule > 0)
+        {
+            yield return string.Create(
+                CultureInfo.InvariantCulture,
+                $"{withoutRule} bridge{(withoutRule == 1 ? " is" : "s are")} rated by a method without a posting rule, so that it is not known whether {(withoutRule == 1 ? "it is" : "they are")} under 3 US tons.");
+        }
+    }
+
     /// <summary>The answer as the JSON has it.</summary>
     /// <param name="verdict">The verdict.</param>
     public static string Key(PassageVerdict verdict) => verdict switch { PassageVerdict.Yes => "yes", PassageVerdict.No => "no", _ => "notKnown" };
@@ -54,6 +92,10 @@ public static class SurveyWording
     /// <summary>The posting of a bridge as a table shows it; empty where there is none.</summary>
     /// <param name="posting">The posting.</param>
     public static string InTable(SurveyedPosting? posting) => posting is null ? "" : PostingWording.InTable(posting.Verdict, posting.Tons, posting.IsAtMost);
+
+    /// <summary>Whether a bridge is under the line of 3 US tons.</summary>
+    /// <param name="posting">Its posting; null where there is none.</param>
+    public static string UnderLine(SurveyedPosting? posting) => posting?.Closure switch { true => "yes", false => "no", null => "not known" };
 
     /// <summary>What is missing for an answer.</summary>
     /// <param name="gap">The gap.</param>
@@ -99,6 +141,25 @@ public static class SurveyWording
         }
     }
 
+    /// <summary>What the factor alone does not tell of a no: why ratings are withheld, or what stands beside the vehicle, and its factor without; null for nothing.</summary>
+    /// <param name="passage">The answer on the vehicle.</param>
+    /// <param name="rating">The rating.</param>
+    public static string? WhyNot(Passage passage, BridgeRating rating)
+    {
+        ArgumentNullException.ThrowIfNull(passage);
+        ArgumentNullException.ThrowIfNull(rating);
+        return passage switch
+        {
+            { IsWithheld: true, Deciding: { } withheld } => $"withheld: {RatingWording.Of(withheld.Reason!, DisplayUnits.Si)}",
+            { Verdict: PassageVerdict.No, Deciding: { Beside: { } beside } row } => $"beside {beside.Vehicle.Name}{(AloneOn(rating, row) is { } alone ? $"; alone {Words.Factor(alone)}" : "")}",
+            _ => null,
+        };
+    }
+
+    // The lowest of the vehicle alone may be in another member than the lowest beside another.
+    private static double? AloneOn(BridgeRating rating, RatingRow row) =>
+        rating.Rows.Where(r => ReferenceEquals(r.Vehicle, row.Vehicle) && r.Beside is null && r.Level.Governance != Governance.Inventory).Min(r => r.Factor);
+
     /// <summary>Whether a vehicle may cross, in words that a table shows.</summary>
     /// <param name="vehicle">The vehicle; null where the bridge is not rated for it.</param>
     public static string InTable(SurveyedVehicle? vehicle) => vehicle?.Verdict switch
@@ -117,9 +178,8 @@ public static class SurveyWording
         return vehicle switch
         {
             null => bridge.Standing == SurveyStanding.NotRated ? $"not rated: {bridge.Why}" : "not asked for",
-            { IsWithheld: true } => $"withheld: {bridge.NotRated.FirstOrDefault(l => l.Contains(vehicle.Name, StringComparison.Ordinal)) ?? bridge.Why}",
             { Verdict: PassageVerdict.NotKnown } => string.Join("; ", [.. vehicle.Gaps, .. bridge.Gaps]),
-            _ => "",
+            _ => vehicle.WhyNot ?? "",
         };
     }
 

@@ -31,8 +31,14 @@ public sealed record SurveyedRow(string? Truss, string Kind, string Part, string
 /// <param name="Lowest">What decides; null where it has no factor.</param>
 /// <param name="Gaps">What of its own rating is missing, in words; what is missing for every vehicle stands with the bridge.</param>
 /// <param name="Conditions">What its factor holds under, such as "alone on the bridge"; it has to be enforced.</param>
+/// <param name="WhyNot">What its factor alone does not tell of a no: why its ratings are withheld, or what stands beside it; null for nothing.</param>
+/// <param name="IsGuest">Whether the bridge was rated for it only to tell whether it may cross: it has no part in what the bridge asks for.</param>
 public sealed record SurveyedVehicle(
-    string Name, string Class, PassageVerdict Verdict, bool IsWithheld, bool IsAtMost, SurveyedRow? Lowest, IReadOnlyList<string> Gaps, IReadOnlyList<string> Conditions);
+    string Name, string Class, PassageVerdict Verdict, bool IsWithheld, bool IsAtMost, SurveyedRow? Lowest, IReadOnlyList<string> Gaps, IReadOnlyList<string> Conditions, string? WhyNot, bool IsGuest)
+{
+    /// <summary>Whether it is itself on the road: loads for design or screening never are.</summary>
+    public bool Drives => Class != VehicleClassNames.Name(VehicleClass.Design) && Class != VehicleClassNames.Name(VehicleClass.Screening);
+}
 
 /// <summary>The posting that a survey keeps of a bridge: one limit for all legal types.</summary>
 /// <param name="Verdict">What it comes to.</param>
@@ -85,6 +91,9 @@ public sealed record SurveyedBridge
     /// <summary>The vehicles, in the order in which the bridge was rated for them.</summary>
     public IReadOnlyList<SurveyedVehicle> Vehicles { get; init; } = [];
 
+    /// <summary>Those by which it stands where it does: all but the one that was only asked whether it may cross.</summary>
+    public IEnumerable<SurveyedVehicle> OwnVehicles => Vehicles.Where(v => !v.IsGuest);
+
     /// <summary>What is missing for every vehicle, in words.</summary>
     public IReadOnlyList<string> Gaps { get; init; } = [];
 
@@ -111,6 +120,18 @@ public sealed record SurveyedBridge
 
     /// <summary>Whether the program itself failed on it; such a bridge is never taken from an earlier run.</summary>
     public bool IsFault { get; init; }
+
+    /// <summary>Whether it is under the line of 3 US tons, or its dead load alone uses up a capacity.</summary>
+    public bool IsUnderLine => Posting is null ? Governing?.Factor == 0 || OwnVehicles.Any(v => v.Lowest?.Factor == 0) : Posting.Closure == true;
+
+    /// <summary>The lowest factor of what drives; null where nothing that drives has one.</summary>
+    public double? LowestThatDrives => OwnVehicles.Where(v => v.Drives).Min(v => v.Lowest?.Factor);
+
+    /// <summary>Whether a rating of it is withheld.</summary>
+    public bool IsWithheld => OwnVehicles.Any(v => v.IsWithheld);
+
+    /// <summary>Whether something that a vehicle needs is not rated, so that factors are at most what is given.</summary>
+    public bool IsInPart => Gaps.Count > 0 || OwnVehicles.Any(v => v.IsAtMost);
 
     /// <summary>What it was rated for by name; null where it is not.</summary>
     /// <param name="vehicle">The vehicle.</param>

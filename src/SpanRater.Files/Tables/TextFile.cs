@@ -31,7 +31,7 @@ internal static class TextFile
                 return null;
             }
 
-            if (length == 0 && !OpensAsFile(path))
+            if (!OrdinaryFile.Is(path))
             {
                 findings.Error(new Place(name), "is a pipe or a device, not a file: save what it holds as a file.");
                 return null;
@@ -107,25 +107,6 @@ internal static class TextFile
         }
 
         return text;
-    }
-
-    // What has no length is empty, or no file: a pipe that no one writes to would never open, so it is opened aside.
-    private static bool OpensAsFile(string path)
-    {
-        Task<bool> opening = Task.Run(() =>
-        {
-            using FileStream stream = File.OpenRead(path);
-            return stream.CanSeek;
-        });
-        try
-        {
-            return opening.Wait(InputLimits.LongestOpening) && opening.Result;
-        }
-        catch (AggregateException e) when (e.InnerException is IOException or UnauthorizedAccessException)
-        {
-            System.Runtime.ExceptionServices.ExceptionDispatchInfo.Throw(e.InnerException);
-            throw;
-        }
     }
 
     private static (int Line, int Column) PlaceOf(ReadOnlySpan<byte> bytes, int index)

@@ -196,6 +196,11 @@ public sealed record InputFile(string Name, string Text, string Hash)
 
     private static InputFile Of(string file, string name)
     {
+        if (!OrdinaryFile.Is(file))
+        {
+            throw new IOException($"{name}: is a pipe or a device, not a file: save what it holds as a file.");
+        }
+
         byte[] bytes = File.ReadAllBytes(file);
         return new InputFile(name, System.Text.Encoding.UTF8.GetString(bytes), Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(bytes)));
     }

@@ -59,7 +59,9 @@ public sealed class FailBelowTests
         Run below = county.Survey("--fail-below", "1.0"), above = county.Survey("--fail-below", "0.1");
         Assert.Equal((4, 0), (below.Status, above.Status));
         Assert.Contains("survey: 1 bridge is below 1.0 or withheld (--fail-below): weak.", below.Error, StringComparison.Ordinal);
-        Assert.Contains("survey: 1 bridge is rated in part only", above.Error, StringComparison.Ordinal);
+        Assert.Contains("survey: 2 bridges are rated in part only, with no factor below 0.1: weak, strong.", above.Error, StringComparison.Ordinal);
+        Run alone = Run.Of("survey", Path.Combine(county.Folder, "weak"), "--fail-below", "1.0");
+        Assert.Equal("survey: 1 bridge is below 1.0 or withheld (--fail-below): Bridge of weak.\n", alone.Error);
         county.Add("broken").Replace("broken", "members.csv", "L1U1,L1,U1", "L1U1,L1,U9");
         Assert.Equal((0, 3, 4), (county.Survey().Status, county.Survey("--fail-below", "0.1").Status, county.Survey("--fail-below", "1.0").Status));
     }

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using SpanRater.Files;
 
 namespace SpanRater.Tests.CommandLine;
 
@@ -57,8 +58,18 @@ public sealed class SurveyCommandTests
 
         // e-dead and d-hopeless are under 3 US tons.
         Assert.Equal(4, run.Status);
+        Assert.Equal("survey: 2 bridges are urgent, under 3 US tons, or the dead load alone exceeds a capacity: e-dead, d-hopeless.\n", run.Error);
         Assert.Contains("The dead load alone exceeds the capacity", lines[0], StringComparison.Ordinal);
         Assert.Contains("Under 3 US tons", lines[1], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Survey_WhereARatingIsWithheld_EndsAsRateDoesAndSaysWhy()
+    {
+        Run run = Run.Of("survey", Repository.Sample("wrenfield-ferry"));
+        Assert.Equal(Run.Of("rate", Repository.Sample("wrenfield-ferry")).Status, run.Status);
+        Assert.Equal(3, run.Status);
+        Assert.Equal("survey: 1 bridge is urgent, a rating is withheld: Wrenfield Ferry bridge.\n", run.Error);
     }
 
     [Fact]
@@ -104,40 +115,6 @@ public sealed class SurveyCommandTests
         Assert.Contains("at most", county.Survey("--matrix").Output, StringComparison.Ordinal);
     }
 
-    [Theory]
-    [InlineData("400", "not known", "no floor given; no connection given")]
-    [InlineData("30", "no", "")]
-    public void Crosses_OfATrussAlone_IsNeverYes(string capacity, string answer, string reason)
-    {
-        using CountyOnDisk county = new CountyOnDisk().Add("one", capacity: capacity);
-        using var json = JsonDocument.Parse(county.Survey("--crosses", "type 3", "--format", "json").Output);
-        JsonElement crossing = Assert.Single(json.RootElement.GetProperty("crossings").EnumerateArray());
-        Assert.Equal(answer == "no" ? "no" : "notKnown", crossing.GetProperty("mayCross").GetString());
-        Assert.Equal(reason, crossing.GetProperty("reason").GetString());
-        Assert.Contains($"{answer} ", county.Survey("--crosses", "Type 3").Output, StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public void Crosses_AVehicleThatTheBridgeDoesNotAskFor_IsRatedForItBesideItsOwn()
-    {
-        using CountyOnDisk county = new CountyOnDisk().Add("one");
-        using var json = JsonDocument.Parse(county.Survey("--crosses", "EV3", "--format", "json").Output);
-        Assert.Equal(["Type 3", "EV3"], json.RootElement.GetProperty("bridges")[0].GetProperty("vehicles").EnumerateArray().Select(v => v.GetProperty("vehicle").GetString()));
-        Assert.Equal("EV3", json.RootElement.GetProperty("crossings")[0].GetProperty("vehicle").GetString());
-    }
-
-    [Theory]
-    [InlineData("HL-93", "stands for others")]
-    [InlineData("Typ 3", "Did you mean \"Type 3\"?")]
-    public void Crosses_ALoadThatNeverDrivesOrIsNotThere_IsRefused(string name, string said)
-    {
-        using CountyOnDisk county = new CountyOnDisk().Add("one");
-        Run run = county.Survey("--crosses", name);
-        Assert.Equal(1, run.Status);
-        Assert.Contains(said, run.Error, StringComparison.Ordinal);
-        Assert.Equal("", run.Output);
-    }
-
     [Fact]
     public void Survey_AskedForVehicles_RatesEveryBridgeForThose()
     {
@@ -145,6 +122,26 @@ public sealed class SurveyCommandTests
         Run run = county.Survey("--vehicle", "SU4", "--vehicle", "ev2", "--matrix", "--format", "csv");
         string header = run.Output.Split('\n').First(l => l.Length > 0 && l[0] != '#');
         Assert.Equal("bridge,folder,asks for,SU4,EV2", header);
+    }
+
+    [Fact]
+    public void Survey_OfBridgesThatAskForNoLegalType_SaysThatTheLineOf3TonsIsNotKnown()
+    {
+        Assert.Contains(
+            "\n\n2 bridges ask for no legal type, so that it is not known whether they are under 3 US tons: run survey with --vehicle \"Type 3\", and again --vehicle for each further legal type.\n\n",
+            Run.Of("survey", Repository.Sample("mossback-lane")).Output,
+            StringComparison.Ordinal);
+        Assert.DoesNotContain("no legal type", Run.Of("survey", Repository.Sample("mossback-lane"), "--vehicle", "Type 3").Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Survey_OfBridgesWithinAStanding_RanksByWhatDrives()
+    {
+        SurveyedVehicle On(string vehicleClass, double factor) => new(vehicleClass, vehicleClass, PassageVerdict.No, false, true, new SurveyedRow(null, "", "L0L1", "tension", null, "operating", factor), [], [], null, false);
+        SurveyedBridge Of(string folder, params SurveyedVehicle[] vehicles) =>
+            new() { Folder = folder, Standing = SurveyStanding.BelowOne, Why = "", Vehicles = vehicles, Governing = vehicles.MinBy(v => v.Lowest!.Factor)!.Lowest };
+        var survey = new Survey("1", new SurveyAsked(null, null, []), [Of("a", On("design", 0.2)), Of("b", On("design", 0.3), On("farm", 0.9)), Of("c", On("farm", 0.8))], []);
+        Assert.Equal(["c", "b", "a"], survey.Rated.Select(b => b.Folder));
     }
 
     [Fact]
@@ -173,6 +170,47 @@ public sealed class SurveyCommandTests
         Run run = county.Survey();
         Assert.Contains("Survey of 1 bridge\n", run.Output, StringComparison.Ordinal);
         Assert.Contains("- a/again: is a link, and links are not followed", run.Output, StringComparison.Ordinal);
+        Assert.Contains("\n\n1 link not followed: ", run.Output, StringComparison.Ordinal);
+        Assert.Equal((0, "survey: 1 link not followed: a/again.\n"), (run.Status, run.Error));
+    }
+
+    [Fact]
+    public void Survey_WithALinkThatLeadsNowhere_TellsIt()
+    {
+        using CountyOnDisk county = new CountyOnDisk().Add("a");
+        Directory.CreateSymbolicLink(Path.Combine(county.Folder, "mill-creek"), county.At("unplugged"));
+        Run run = county.Survey();
+        Assert.Contains("- mill-creek: is a link that leads nowhere", run.Output, StringComparison.Ordinal);
+        Assert.Equal("survey: 1 link not followed: mill-creek.\n", run.Error);
+    }
+
+    [Fact]
+    public void Status_WhereAFolderCouldNotBeSearched_IsNotDoneWithALimit()
+    {
+        var bridge = new SurveyedBridge { Folder = ".", Name = "A bridge", Standing = SurveyStanding.NoFactorBelowOne, Why = "" };
+        var survey = new Survey("1", new SurveyAsked(null, null, []), [bridge], [new PassedOver("locked", IsLink: false, "could not be searched")]);
+        using var error = new StringWriter();
+        Assert.Equal(3, new Cli.Commands.SurveyLimit(error, 1.0, "county").Status(survey, 0));
+        Assert.Equal(0, new Cli.Commands.SurveyLimit(error, null, "county").Status(survey, 0));
+        Assert.Equal("survey: 1 folder could not be searched: locked.\nsurvey: 1 folder could not be searched: locked.\n", error.ToString().ReplaceLineEndings("\n"));
+        Assert.Contains("1 folder not searched: bridges there are missing here.", SurveyPage.First(survey, null));
+    }
+
+    [Fact]
+    public void Survey_WithAPipeInPlaceOfATable_RefusesThatBridgeByNameAndRatesTheRest()
+    {
+        Assert.SkipWhen(OperatingSystem.IsWindows(), "A pipe has no place among files there.");
+        using CountyOnDisk county = new CountyOnDisk().Add("good").Add("piped").Add("more");
+        File.Delete(county.PathOf("piped", "joints.csv"));
+        using (var make = System.Diagnostics.Process.Start("mkfifo", [county.PathOf("piped", "joints.csv")]))
+        {
+            make.WaitForExit();
+        }
+
+        Run run = county.Survey();
+        Assert.Equal(0, run.Status);
+        Assert.Contains("- piped: the input is refused: joints.csv: is a pipe or a device, not a file: save what it holds as a file.", run.Output, StringComparison.Ordinal);
+        Assert.Contains("rated in part only: 2; not rated: 1.", run.Output, StringComparison.Ordinal);
     }
 
     [Fact]

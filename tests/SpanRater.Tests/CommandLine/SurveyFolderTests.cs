@@ -71,6 +71,29 @@ public sealed partial class SurveyFolderTests
     }
 
     [Fact]
+    public void Out_FactsThatWereEditedByHand_AreRatedAgain()
+    {
+        using CountyOnDisk county = new CountyOnDisk().Add("a");
+        county.Survey("--out", county.At("out"));
+        IReadOnlyDictionary<string, string> before = county.Files("out");
+        string file = Assert.Single(Directory.EnumerateFiles(county.At("out/bridges")));
+        string facts = File.ReadAllText(file);
+        Assert.Matches("\"factor\": [0-8]", facts);
+        foreach (string edited in (string[])
+            [
+                Regex.Replace(facts, "\"factor\": [0-8]", "\"factor\": 9"),
+                facts.Replace("Bridge of a", "Bridge of b", StringComparison.Ordinal),
+                facts.Replace("\"checksum\": \"", "\"checksum\": \"0", StringComparison.Ordinal),
+                facts + " ",
+            ])
+        {
+            File.WriteAllText(file, edited);
+            county.Survey("--out", county.At("out"));
+            Assert.Equal(before, county.Files("out"));
+        }
+    }
+
+    [Fact]
     public void Out_AResultOfAnotherBuild_IsNotTaken()
     {
         using CountyOnDisk county = new CountyOnDisk().Add("a");
@@ -140,6 +163,57 @@ public sealed partial class SurveyFolderTests
         Run.Of(command);
         Run.Of([.. command[..^1], county.At("fresh")]);
         Assert.Equal(county.Files("fresh"), county.Files("out"));
+    }
+
+    [Fact]
+    public void Out_Interrupted_SaysHowManyAreKeptAndTheNextRunHowManyItTookOver()
+    {
+        using var county = new CountyOnDisk();
+        for (int i = 0; i < 60; i++)
+        {
+            county.Add($"b{i:00}", capacity: (20 + i).ToString(System.Globalization.CultureInfo.InvariantCulture));
+        }
+
+        string[] command = ["survey", county.Folder, "--workers", "1", "--out", county.At("out")];
+        using var stop = new CancellationTokenSource();
+        using var output = new MemoryStream();
+        using var error = new StringWriter();
+        var watch = new Thread(() =>
+        {
+            while (!(Directory.Exists(county.At("out/bridges")) && Directory.EnumerateFiles(county.At("out/bridges"), "*.json").Any()))
+            {
+                Thread.Sleep(1);
+            }
+
+            stop.Cancel();
+        });
+        watch.Start();
+        int status = Cli.CommandLineProgram.Run(command, new Cli.Surroundings(output, error, null, false) { Stop = stop.Token });
+        watch.Join();
+        Assert.Equal(130, status);
+        Assert.Matches("^survey: (At least )?[0-9]+ of 60 bridges (is|are) kept: the same command goes on from (it|them)[.]", error.ToString());
+        Assert.Matches("survey: [0-9]+ of 60 bridges (is|are) taken over from an earlier run", Run.Of(command).Error);
+    }
+
+    [Fact]
+    public void Out_WhereNoFolderCanBeMade_DoesNotSayThatAnythingIsKept()
+    {
+        using CountyOnDisk county = new CountyOnDisk().Add("a");
+        File.WriteAllText(county.At("file"), "");
+        Run run = county.Survey("--out", county.At("file/out"));
+        Assert.Equal(1, run.Status);
+        Assert.DoesNotContain("kept", run.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("goes on", run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Out_AFolder_HoldsMatrixAndCrossingsBoth()
+    {
+        using CountyOnDisk county = new CountyOnDisk().Add("a");
+        Assert.Equal(0, county.Survey("--crosses", "EV2", "--matrix", "--out", county.At("out")).Status);
+        Assert.True(File.Exists(county.At("out/crossings.csv")) && File.Exists(county.At("out/matrix.csv")));
+        Assert.Equal((0, 0), (county.Survey("--crosses", "EV2", "--matrix", "--format", "json").Status, county.Survey("--crosses", "EV2", "--matrix", "--out", county.At("c.html")).Status));
+        Assert.Contains("which hold both", county.Survey("--crosses", "EV2", "--matrix").Error, StringComparison.Ordinal);
     }
 
     [GeneratedRegex("^[0-9a-f]{64}\\.json$")]

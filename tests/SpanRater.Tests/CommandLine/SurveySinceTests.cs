@@ -31,7 +31,12 @@ public sealed class SurveySinceTests
         Assert.Equal(Governing(after, "weaker").GetProperty("factor").GetDouble(), governing.GetProperty("after").GetProperty("factor").GetDouble());
         Assert.Equal("L0L1", governing.GetProperty("after").GetProperty("member").GetString());
         Assert.NotEqual("L0L1", governing.GetProperty("before").GetProperty("member").GetString());
+        Assert.True(weaker.GetProperty("postingDiffers").GetBoolean());
+        Assert.Equal(JsonValueKind.Null, weaker.GetProperty("postingBefore").GetProperty("postedUsTons").ValueKind);
+        Assert.Equal(Bridge(after, "weaker").GetProperty("posting").GetRawText().Replace(" ", "", StringComparison.Ordinal), weaker.GetProperty("posting").GetRawText().Replace(" ", "", StringComparison.Ordinal));
         string text = county.Survey("--since", county.At("old.json")).Output;
+        Assert.Contains("The limit of legal types differs on 1 bridge: a sign that stands there would have to be replaced.", text, StringComparison.Ordinal);
+        Assert.Matches("; under 3 US tons: (no|not known) +(at most )?[0-9]+ US tons by Type 3; under 3 US tons: ", text);
         Assert.Contains("Since the earlier survey: changed 2, new 1, gone 1, the same 1.", text, StringComparison.Ordinal);
         Assert.Contains("moved from renamed", text, StringComparison.Ordinal);
     }
@@ -77,6 +82,7 @@ public sealed class SurveySinceTests
         Assert.Contains("it is not there", county.Survey("--since", county.At("none.json")).Error, StringComparison.Ordinal);
     }
 
-    private static JsonElement Governing(JsonDocument survey, string folder) =>
-        survey.RootElement.GetProperty("bridges").EnumerateArray().First(b => b.GetProperty("folder").GetString() == folder).GetProperty("governing");
+    private static JsonElement Governing(JsonDocument survey, string folder) => Bridge(survey, folder).GetProperty("governing");
+
+    private static JsonElement Bridge(JsonDocument survey, string folder) => survey.RootElement.GetProperty("bridges").EnumerateArray().First(b => b.GetProperty("folder").GetString() == folder);
 }
