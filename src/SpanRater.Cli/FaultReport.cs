@@ -44,24 +44,18 @@ internal static partial class FaultReport
     private static string[] FramesOf(Exception fault)
     {
         IEnumerable<string> own = new StackTrace(fault.InnerException ?? fault, fNeedFileInfo: false).GetFrames()
-            .Select(f => f.GetMethod()).OfType<MethodBase>()
-            .Where(m => m.DeclaringType?.FullName?.StartsWith("SpanRater", StringComparison.Ordinal) is true).Select(NameOf);
+            .Select(DiagnosticMethodInfo.Create).OfType<DiagnosticMethodInfo>()
+            .Where(m => m.DeclaringTypeName?.StartsWith("SpanRater", StringComparison.Ordinal) is true).Select(NameOf);
         string[] frames = [.. own.Take(MostFrames)];
         return frames.Length > 0 ? frames : ["outside of the program's own methods"];
     }
 
-    // Lambdas and local functions bear the name of the method they stand in between < and >.
-    private static string NameOf(MethodBase method)
+    // Lambdas and local functions bear the name of the method they stand in between < and >, and stand in a type of their own within that of the method.
+    private static string NameOf(DiagnosticMethodInfo method)
     {
-        Type? type = method.DeclaringType;
-        while (type is { DeclaringType: { } outer } && type.Name.StartsWith('<'))
-        {
-            type = outer;
-        }
-
-        string name = method.Name;
-        int close = name.StartsWith('<') ? name.IndexOf('>', StringComparison.Ordinal) : -1;
-        return $"{type?.Name}.{(close > 1 ? name[1..close] : name)}";
+        string type = method.DeclaringTypeName!.Split('+').TakeWhile(t => !t.StartsWith('<')).Last();
+        int close = method.Name.StartsWith('<') ? method.Name.IndexOf('>', StringComparison.Ordinal) : -1;
+        return $"{type[(type.LastIndexOf('.') + 1)..].Split('`')[0]}.{(close > 1 ? method.Name[1..close] : method.Name)}";
     }
 
     [GeneratedRegex(@"(?:(?<![\w.])[A-Za-z]:|(?<![\w./\\]))(?:[\\/]+[^\\/'""<>|:*?]+)*[\\/]+([^\\/'""<>|:*?\s]*)")]

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using System.Text;
 using Microsoft.AspNetCore.Components;
@@ -20,7 +21,7 @@ internal static class HtmlFile
     /// <summary>A whole page.</summary>
     /// <typeparam name="TComponent">The component, from the html element on.</typeparam>
     /// <param name="parameters">Its parameters.</param>
-    public static byte[] Page<TComponent>(params (string Name, object? Value)[] parameters)
+    public static byte[] Page<[DynamicallyAccessedMembers(DynamicallyAccessedMemberTypes.All)] TComponent>(params (string Name, object? Value)[] parameters)
         where TComponent : IComponent =>
         Bytes<TComponent>("<!DOCTYPE html>\n", parameters);
 
@@ -28,7 +29,7 @@ internal static class HtmlFile
     /// <typeparam name="TComponent">The component.</typeparam>
     /// <param name="first">What stands before it; empty for nothing.</param>
     /// <param name="parameters">Its parameters.</param>
-    public static byte[] Bytes<TComponent>(string first, params (string Name, object? Value)[] parameters)
+    public static byte[] Bytes<[DynamicallyAccessedMembers(DynamicallyAccessedMemberTypes.All)] TComponent>(string first, params (string Name, object? Value)[] parameters)
         where TComponent : IComponent
     {
         CultureInfo before = CultureInfo.CurrentCulture;
@@ -43,7 +44,7 @@ internal static class HtmlFile
         }
     }
 
-    private static async Task<string> Rendered<TComponent>((string Name, object? Value)[] parameters)
+    private static async Task<string> Rendered<[DynamicallyAccessedMembers(DynamicallyAccessedMemberTypes.All)] TComponent>((string Name, object? Value)[] parameters)
         where TComponent : IComponent
     {
         using ServiceProvider services = new ServiceCollection().AddSingleton<ILoggerFactory>(NullLoggerFactory.Instance).BuildServiceProvider();
