@@ -42,9 +42,7 @@ public sealed class FaultReportTests : IDisposable
     public void Run_NoMemory_IsSaidInWords()
     {
         using var error = new StringWriter { NewLine = "\n" };
-#pragma warning disable CA2201 // The runtime throws it; here it stands in for the runtime.
-        using var empty = new FaultyStream(() => new OutOfMemoryException());
-#pragma warning restore CA2201
+        using var empty = new FaultyStream(() => new InsufficientMemoryException());
         int status = CommandLineProgram.Run(["check", bridge.Folder], new Surroundings(empty, error, null, Colour: false));
         Assert.Equal(ExitStatus.ProgramFault, status);
         Assert.StartsWith("spanrater: there is not enough memory for this.", error.ToString(), StringComparison.Ordinal);

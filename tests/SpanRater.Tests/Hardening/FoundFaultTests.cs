@@ -37,17 +37,13 @@ public sealed class FoundFaultTests : IDisposable
     [InlineData("٣")]
     public void Check_DigitsOfAnotherScript_AreNoNumber(string digits)
     {
-        bridge.Replace("joints.csv", "L1,12,", $"L1,{digits},");
-        Run run = Run.Of("check", bridge.Folder);
-        Assert.Equal((1, $"joints.csv:3:4: \"{digits}\" is not a number.\n"), (run.Status, run.Error));
+        Assert.Equal($"joints.csv:3:4: \"{digits}\" is not a number.\n", RefusalOf("joints.csv", "L1,12,", $"L1,{digits},"));
     }
 
     [Fact]
     public void Check_DigitsOfAnotherScriptAsATapeReadsThem_AreNoLength()
     {
-        bridge.Replace("joints.csv", "L1,12,", "L1,１２',");
-        Run run = Run.Of("check", bridge.Folder);
-        Assert.Equal((1, "joints.csv:3:4: \"１２'\" is not a length: write feet and inches as 16 ft 6 in or 16'-6\", or a number in the unit of the heading.\n"), (run.Status, run.Error));
+        Assert.Equal("joints.csv:3:4: \"１２'\" is not a length: write feet and inches as 16 ft 6 in or 16'-6\", or a number in the unit of the heading.\n", RefusalOf("joints.csv", "L1,12,", "L1,１２',"));
     }
 
     [Fact]
@@ -67,19 +63,15 @@ public sealed class FoundFaultTests : IDisposable
     [InlineData("name = \"a\\u0000\"", "name holds a control character (\\u0000), which is no text: delete it.")]
     public void Check_ControlCharacterInATextOfToml_IsRefusedByItsPlace(string line, string said)
     {
-        bridge.Replace("bridge.toml", "name = \"Test bridge\"", line);
-        Run run = Run.Of("check", bridge.Folder);
-        Assert.Equal(1, run.Status);
-        Assert.Contains(said, run.Error, StringComparison.Ordinal);
-        Assert.DoesNotContain(run.Error, c => char.IsControl(c) && c != '\n');
+        string refusal = RefusalOf("bridge.toml", "name = \"Test bridge\"", line);
+        Assert.Contains(said, refusal, StringComparison.Ordinal);
+        Assert.DoesNotContain(refusal, c => char.IsControl(c) && c != '\n');
     }
 
     [Fact]
     public void Check_ControlCharacterInACell_IsRefusedByItsPlace()
     {
-        bridge.Replace("joints.csv", "L1,12,", "L\u00071,12,");
-        Run run = Run.Of("check", bridge.Folder);
-        Assert.Equal((1, "joints.csv:3:2: holds a control character here (U+0007), which is no text: delete it.\n"), (run.Status, run.Error));
+        Assert.Equal("joints.csv:3:2: holds a control character here (U+0007), which is no text: delete it.\n", RefusalOf("joints.csv", "L1,12,", "L\u00071,12,"));
     }
 
     [Fact]
@@ -96,18 +88,13 @@ public sealed class FoundFaultTests : IDisposable
     public void Check_TapeWithMoreDigitsThanADoubleHolds_IsTooLarge()
     {
         string digits = new('9', 400);
-        bridge.Replace("joints.csv", "L1,12,", $"L1,{digits}',");
-        Run run = Run.Of("check", bridge.Folder);
-        Assert.Equal((1, $"joints.csv:3:4: \"{digits}'\" is too large to be true: check the number and its unit.\n"), (run.Status, run.Error));
+        Assert.Equal($"joints.csv:3:4: \"{digits}'\" is too large to be true: check the number and its unit.\n", RefusalOf("joints.csv", "L1,12,", $"L1,{digits}',"));
     }
 
     [Fact]
     public void Check_QuantityThatOverflowsInItsUnit_IsTooLarge()
     {
-        bridge.Replace("bridge.toml", "roadway = \"12 ft\"", "roadway = \"1e300 ft\"");
-        Run run = Run.Of("check", bridge.Folder);
-        Assert.Equal(1, run.Status);
-        Assert.Contains("\"1e300 ft\" is too large to be true: check the number and its unit.", run.Error, StringComparison.Ordinal);
+        Assert.Contains("\"1e300 ft\" is too large to be true: check the number and its unit.", RefusalOf("bridge.toml", "roadway = \"12 ft\"", "roadway = \"1e300 ft\""), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -133,5 +120,14 @@ public sealed class FoundFaultTests : IDisposable
         File.CreateSymbolicLink(bridge.PathOf("floor.csv"), "floor.csv");
         Run run = Run.Of("check", bridge.Folder);
         Assert.Equal((1, "floor.csv: cannot be read (it could not be opened): check that it is there and that you may read it.\n"), (run.Status, run.Error));
+    }
+
+    // What check says of the bridge with one piece spoiled; it must refuse it.
+    private string RefusalOf(string file, string old, string with)
+    {
+        bridge.Replace(file, old, with);
+        Run run = Run.Of("check", bridge.Folder);
+        Assert.Equal(1, run.Status);
+        return run.Error;
     }
 }
