@@ -2,7 +2,7 @@ namespace SpanRater.Files;
 
 /// <summary>What a survey passed over on its way.</summary>
 /// <param name="Shown">Its path from the folder that was surveyed.</param>
-/// <param name="IsLink">Whether it is a link; else a folder that could not be searched, and may hold bridges.</param>
+/// <param name="IsLink">Whether it is a link that leads to a folder; else a folder that could not be searched, or a link that leads nowhere: bridges may be lost there.</param>
 /// <param name="Why">Why, with the mend.</param>
 public sealed record PassedOver(string Shown, bool IsLink, string Why);
 
@@ -69,7 +69,7 @@ public sealed record BridgeFolders(IReadOnlyList<(string Path, string Shown)> Fo
         }
         else if (!link.Name.StartsWith('.') && LeadsNowhere(link))
         {
-            passed.Add(new PassedOver(shown, IsLink: true, "is a link that leads nowhere, or where access is denied: if a bridge was there, bring its folder back; else delete the link."));
+            passed.Add(new PassedOver(shown, IsLink: false, "is a link that leads nowhere, or where access is denied: if a bridge was there, bring its folder back; else delete the link."));
         }
     }
 

@@ -181,7 +181,10 @@ public sealed class SurveyCommandTests
         Directory.CreateSymbolicLink(Path.Combine(county.Folder, "mill-creek"), county.At("unplugged"));
         Run run = county.Survey();
         Assert.Contains("- mill-creek: is a link that leads nowhere", run.Output, StringComparison.Ordinal);
-        Assert.Equal("survey: 1 link not followed: mill-creek.\n", run.Error);
+        Assert.Equal("survey: 1 folder could not be searched: mill-creek.\n", run.Error);
+
+        // A mount that is gone must not look like a county without faults.
+        Assert.Equal((0, 3), (run.Status, county.Survey("--fail-below", "0.01").Status));
     }
 
     [Fact]
